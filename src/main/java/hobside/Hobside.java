@@ -1,0 +1,147 @@
+package hobside;
+
+import hobside.command.Commands;
+import hobside.command.Exit;
+import hobside.command.Given;
+import hobside.dish.Demo;
+import hobside.file.InputProblem;
+import hobside.file.Kitchen;
+import hobside.file.Library;
+import hobside.file.Read;
+import hobside.file.Study;
+import hobside.screen.Glyphs;
+import hobside.screen.Next;
+import hobside.screen.Outside;
+import hobside.screen.bench.Bench;
+import hobside.screen.desk.Answer;
+import hobside.screen.desk.Desk;
+import hobside.screen.desk.DiskWork;
+import hobside.screen.terminal.Opening;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** Starts the program: reads the command line, then opens the Bench or carries out a command. */
+public final class Hobside {
+
+    private static final String FIRST_DISH = "ropewalk-rib-pot";
+
+    /** Keys that visit the screens once, so that the class archive of the build holds what they need. */
+    private static final String VISIT = "\033[B\033[A\r\033[B\rbb\t\033[B\r\rt \033[B\033t?\033uo\033agar\033\033sq";
+
+    private Hobside() {}
+
+    public static void main(String[] arguments) throws IOException {
+        int code = run(Given.parse(List.of(arguments)));
+        if (code != 0) {
+            System.exit(code);
+        }
+    }
+
+    private static int run(Given given) throws IOException {
+        boolean unicode = Opening.surroundings(given.options()).unicode();
+        Commands.Streams streams = new Commands.Streams(out(FileDescriptor.out), out(FileDescriptor.err), unicode ? UnaryOperator.identity() : Hobside::plain);
+        if (given.problem().isPresent()) {
+            streams.complaints().println(given.problem().get());
+            return Exit.BAD_INPUT.code();
+        }
+        if (given.has(Given.VERSION)) {
+            streams.answers().println("hobside " + version());
+            return Exit.DONE.code();
+        }
+        Kitchen kitchen = Kitchen.chosen(given.kitchen(), new Kitchen.Surroundings(System.getenv(), Path.of("").toAbsolutePath(),
+                Path.of(System.getProperty("user.home", "."))));
+        if (given.has(Given.HELP) || given.first().filter(Commands::isCommand).isPresent()) {
+            int code = new Commands(given, kitchen, streams).run().code();
+            streams.answers().flush();
+            return code;
+        }
+        return open(given, kitchen, streams);
+    }
+
+    private static int open(Given given, Kitchen kitchen, Commands.Streams streams) throws IOException {
+        if (given.has(Given.WARM_UP)) {
+            return warmUp();
+        }
+        Optional<String> refusal = Opening.surroundings(given.options()).refusal();
+        if (refusal.isPresent()) {
+            streams.complaints().println(refusal.get());
+            return Exit.BAD_INPUT.code();
+        }
+        Library library = Library.load(kitchen);
+        DiskWork disk = new DiskWork(kitchen, Study.of(library), InstantSource.system());
+        Answer first = first(given, kitchen, library, disk);
+        if (first instanceof Answer.Failed failed && given.first().isPresent()) {
+            streams.complaints().println(streams.shown().apply(failed.words()));
+            return Exit.BAD_INPUT.code();
+        }
+        Outside outside = new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo);
+        return Opening.open(Next.to(bench(first, Study.of(library), library.problems())), outside, given.options(), streams.complaints());
+    }
+
+    /** Every step was put away when it was made: a forced exit has nothing left to save. */
+    private static void nothingLeftToDo() {}
+
+    private static Answer first(Given given, Kitchen kitchen, Library library, DiskWork disk) {
+        if (given.first().isPresent()) {
+            return named(given.first().get(), kitchen, library, disk);
+        }
+        return kitchen.last().map(name -> disk.opened(new Answer.Choice(Answer.Kind.DEMO, name, name)))
+                .orElseGet(() -> named(FIRST_DISH, kitchen, library, disk));
+    }
+
+    private static Answer named(String name, Kitchen kitchen, Library library, DiskWork disk) {
+        if (kitchen.isSaved(name)) {
+            return disk.opened(new Answer.Choice(Answer.Kind.DEMO, name, name));
+        }
+        Read<Demo> read = kitchen.demo(name, library.shelf());
+        return read.value().<Answer>map(demo -> new Answer.Opened(demo, Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps."))
+                .orElseGet(() -> new Answer.Failed(read.problems().get(0).written()));
+    }
+
+    /** What was to be opened, or the first dish and a sentence about why it is not that. */
+    private static Bench bench(Answer first, Study study, List<InputProblem> problems) {
+        String trouble = problems.isEmpty() ? "" : problems.get(0).written();
+        if (first instanceof Answer.Opened opened) {
+            return Bench.of(Desk.of(study, opened.demo(), opened.kept()), trouble.isEmpty() ? opened.words() : trouble);
+        }
+        Demo dish = Kitchen.bundled(FIRST_DISH, study.shelf());
+        return Bench.of(Desk.of(study, dish, Desk.Kept.NOT_YET), first instanceof Answer.Failed failed ? failed.words() : trouble);
+    }
+
+    private static int warmUp() throws IOException {
+        Path folder = java.nio.file.Files.createTempDirectory("hobside-warm-up");
+        Kitchen kitchen = Kitchen.at(folder);
+        Library library = Library.load(kitchen);
+        Study study = Study.of(library);
+        DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
+        Opening.rehearse(Next.to(bench(named(FIRST_DISH, kitchen, library, disk), study, List.of())),
+                new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo), VISIT);
+        Kitchen.clear(folder);
+        return Exit.DONE.code();
+    }
+
+    private static PrintStream out(FileDescriptor descriptor) {
+        return new PrintStream(new java.io.BufferedOutputStream(new FileOutputStream(descriptor), 8192), descriptor == FileDescriptor.err, StandardCharsets.UTF_8);
+    }
+
+    /** A text for a terminal that knows only ASCII. */
+    private static String plain(String text) {
+        StringBuilder plain = new StringBuilder(text.length());
+        for (char each : text.toCharArray()) {
+            plain.append(each == '\n' ? each : Glyphs.plain(each));
+        }
+        return plain.toString();
+    }
+
+    private static String version() {
+        return Optional.ofNullable(Hobside.class.getPackage().getImplementationVersion()).orElse("(not packed)");
+    }
+}

@@ -1,0 +1,30 @@
+package hobside.command;
+
+/** What the program says about itself when it is asked. */
+final class Help {
+
+    static final String TEXT = String.join("\n",
+            "Hobside: adapt a familiar dish one change at a time, with a running total, and take home the script.",
+            "",
+            "  hobside                       the Bench, with the last demo or a bundled dish",
+            "  hobside DISH                  the Bench with this dish or demo",
+            "  hobside totals FILE           the totals at the start and after each change",
+            "  hobside totals FILE --json    the same for programs (shape: foods/FORMATS.md)",
+            "  hobside script FILE           the narrated script as text; --markdown for Markdown",
+            "  hobside check FILE...         all faults of food, price, dish and demo files",
+            "  hobside foods WORDS           search the shelf",
+            "",
+            "FILE is a dish or a demo: a file, the name of a saved demo, or a bundled dish (ropewalk-rib-pot,",
+            "lantern-night-pumpkin-pot, lock-keepers-potato-bake).",
+            "",
+            "  --kitchen DIR                 the folder with your foods, dishes and scripts",
+            "                                (else HOBSIDE_KITCHEN, else this folder if it holds foods and scripts,",
+            "                                else hobside-kitchen in your home folder)",
+            "  --ascii, --no-colour          plain letters, no colours",
+            "  --version, --help",
+            "",
+            "Exit codes: 0 done, 1 no answer, 2 bad input or use.",
+            "");
+
+    private Help() {}
+}

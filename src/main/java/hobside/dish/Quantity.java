@@ -1,0 +1,27 @@
+package hobside.dish;
+
+import hobside.food.Food;
+import hobside.food.Weigher;
+import hobside.measure.Amount;
+import hobside.measure.Grams;
+import hobside.measure.SpoonSet;
+import java.util.Optional;
+
+/** How much of an ingredient: as the cook wrote it, as bought and as eaten. */
+public record Quantity(Amount amount, Grams asBought, Grams edible) {
+
+    /** Weighs an amount of a food; empty when the food has no such measure. */
+    public static Optional<Quantity> of(Amount amount, Food food, SpoonSet spoons) {
+        return new Weigher(spoons).weigh(amount, food)
+                .map(weights -> new Quantity(amount, weights.asBought(), weights.edible()));
+    }
+
+    /** A plain weight of something without waste. */
+    public static Quantity grams(double grams) {
+        return new Quantity(Amount.grams(grams), Grams.of(grams), Grams.of(grams));
+    }
+
+    public Quantity times(double factor) {
+        return new Quantity(amount.times(factor), asBought.times(factor), edible.times(factor));
+    }
+}

@@ -1,0 +1,106 @@
+package hobside.file;
+
+import hobside.dish.Demo;
+import hobside.food.Shelf;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Keeps documents in the scripts folder of a kitchen, and looks before it writes. */
+final class Keeper {
+
+    private static final int MOST_NAMES = 1_000;
+
+    private final Folder kitchen;
+    private final Path scripts;
+
+    Keeper(Folder kitchen, Path scripts) {
+        this.kitchen = kitchen;
+        this.scripts = scripts;
+    }
+
+    Saving save(Demo demo, Version version, Shelf shelf) {
+        String text = DemoWriter.demo(demo, shelf);
+        Read<Demo> check = DemoReader.read(RawFile.of(version.name(), text), shelf);
+        if (check.value().isEmpty()) {
+            return new Saving.NotSaved("Not saved: it could not be read back. " + check.problems().get(0).written());
+        }
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        String name = SafeName.isSafe(version.name()) ? version.name() : SafeName.of(version.name());
+        try {
+            return save(bytes, new Version(name, version.content()));
+        } catch (IOException | RuntimeException fault) {
+            return new Saving.NotSaved(SafeFile.said(fault, demoFile(name)));
+        }
+    }
+
+    private Path demoFile(String name) {
+        return scripts.resolve(name + Kitchen.DEMO_ENDING);
+    }
+
+    private Saving save(byte[] bytes, Version version) throws IOException {
+        prepare();
+        String name = version.name();
+        for (int number = 2; !isOurs(demoFile(name), version, bytes); number++) {
+            if (number > MOST_NAMES) {
+                return new Saving.NotSaved("Not saved: there are a thousand demos of that name already. Choose another name.");
+            }
+            name = SafeName.numbered(version.name(), number);
+        }
+        SafeFile.replace(demoFile(name), bytes);
+        String file = "scripts/" + name + Kitchen.DEMO_ENDING;
+        return new Saving.Saved(Version.of(name, bytes), file, said(file, name, version));
+    }
+
+    private static String said(String file, String name, Version version) {
+        if (name.equals(version.name())) {
+            return "Saved in " + file + ".";
+        }
+        return version.content().isPresent()
+                ? "The file was changed by someone else since it was opened, so this is saved beside it in " + file + "."
+                : "There is a file of that name already, so this is saved in " + file + ".";
+    }
+
+    /** True when the place is free, holds what we last read or wrote there, or holds these very bytes. */
+    private boolean isOurs(Path file, Version version, byte[] bytes) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return true;
+        }
+        Optional<RawFile> there = Files.isSymbolicLink(file) ? Optional.empty() : kitchen.read(file).value();
+        Optional<Version.Content> content = there.map(found -> Version.Content.of(found.bytes()));
+        boolean same = content.isPresent() && content.get().equals(Version.Content.of(bytes));
+        boolean known = content.isPresent() && content.equals(version.content()) && file.equals(demoFile(version.name()));
+        return same || known;
+    }
+
+    /** The folder is made when it is first needed; a link in its place must not lead out of the kitchen. */
+    private void prepare() throws IOException {
+        Files.createDirectories(scripts);
+        if (!kitchen.isInside(scripts)) {
+            throw new IOException("the scripts folder leads out of the kitchen");
+        }
+    }
+
+    Saving write(String name, String extension, byte[] bytes) {
+        boolean sound = extension.length() <= 12 && !extension.isEmpty() && Ids.isId(extension.replace('.', '-'))
+                && !extension.startsWith(".") && !extension.contains("..") && !extension.endsWith("json");
+        if (!sound) {
+            throw new IllegalArgumentException("no ending for a printed form: " + extension);
+        }
+        Path file = scripts.resolve(name + "." + extension);
+        try {
+            prepare();
+            if (Files.isSymbolicLink(file)) {
+                return new Saving.NotSaved("Not saved: " + file.getFileName() + " is a link to another place. Delete the link and save again.");
+            }
+            SafeFile.replace(file, bytes);
+            return new Saving.Saved(Version.of(name, bytes), "scripts/" + file.getFileName(),
+                    "Saved in scripts/" + file.getFileName() + ".");
+        } catch (IOException | RuntimeException fault) {
+            return new Saving.NotSaved(SafeFile.said(fault, file));
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package hobside.file;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.ReadOnlyFileSystemException;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.Locale;
+import java.util.UUID;
+
+/**
+ * Puts a file in place whole or not at all: it is written beside its place, forced to the disk, and then moved there in one go.
+ * Whatever fails before leaves the old file as it was.
+ */
+final class SafeFile {
+
+    private SafeFile() {}
+
+    static void replace(Path target, byte[] bytes) throws IOException {
+        Path folder = target.getParent();
+        Path beside = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
+        try {
+            write(beside, bytes);
+            Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+        } catch (IOException | RuntimeException fault) {
+            Files.deleteIfExists(beside);
+            throw fault;
+        }
+        forceFolder(folder);
+    }
+
+    private static void write(Path path, byte[] bytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+            ByteBuffer buffer = ByteBuffer.wrap(bytes);
+            while (buffer.hasRemaining()) {
+                channel.write(buffer);
+            }
+            channel.force(true);
+        }
+    }
+
+    /** The new name has to reach the disk too. Systems that cannot open a folder keep names safe by themselves. */
+    private static void forceFolder(Path folder) {
+        try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException notNeededHere) {
+            return;
+        }
+    }
+
+    /** Why a file could not be written, and what to do, in a sentence. */
+    static String said(Exception fault, Path target) {
+        String file = Shown.of(String.valueOf(target.getFileName()));
+        String folder = Shown.of(String.valueOf(target.getParent()));
+        if (fault instanceof AccessDeniedException || fault instanceof ReadOnlyFileSystemException || isSaid(fault, "read-only")) {
+            return "Not saved: " + folder + " may only be read, not written to. Choose another kitchen folder with --kitchen; "
+                    + "nothing in the old file has changed.";
+        }
+        if (isSaid(fault, "no space") || isSaid(fault, "quota")) {
+            return "Not saved: the disk is full. Make some room and save again; nothing in the old file has changed.";
+        }
+        return "Not saved: " + file + " could not be written to " + folder + " (" + Shown.of(fault.getClass().getSimpleName() + reason(fault))
+                + "). Nothing in the old file has changed; save again or choose another kitchen folder with --kitchen.";
+    }
+
+    private static boolean isSaid(Exception fault, String words) {
+        return reason(fault).toLowerCase(Locale.ROOT).contains(words);
+    }
+
+    private static String reason(Exception fault) {
+        String reason = fault instanceof FileSystemException ? ((FileSystemException) fault).getReason() : fault.getMessage();
+        return reason == null ? "" : ": " + reason;
+    }
+}

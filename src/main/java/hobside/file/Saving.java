@@ -1,0 +1,14 @@
+package hobside.file;
+
+/** What came of a save. */
+public sealed interface Saving {
+
+    /** A sentence for the user. */
+    String said();
+
+    /** It is on the disk, whole. The version is to be handed in with the next save. */
+    record Saved(Version version, String file, String said) implements Saving {}
+
+    /** It is not on the disk; the old file is as it was. */
+    record NotSaved(String said) implements Saving {}
+}

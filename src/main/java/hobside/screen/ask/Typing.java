@@ -1,0 +1,64 @@
+package hobside.screen.ask;
+
+import hobside.screen.Frame;
+import hobside.screen.Key;
+import hobside.screen.Style;
+import hobside.screen.TextWidth;
+
+/** A line of text being typed, with the place of the caret in it. At most 200 characters; control characters are dropped. */
+public record Typing(String text, int caret) {
+
+    private static final int MOST = 200;
+
+    public static final Typing EMPTY = new Typing("", 0);
+
+    public static Typing of(String text) {
+        return new Typing(text, text.length());
+    }
+
+    /** The line after a key; the same line when the key types nothing. */
+    public Typing after(Key key) {
+        return switch (key.kind()) {
+            case CHARACTER -> inserting(Character.toString(key.codePoint()));
+            case BACKSPACE -> caret == 0 ? this : new Typing(text.substring(0, before()) + text.substring(caret), before());
+            case DELETE -> caret == text.length() ? this : new Typing(text.substring(0, caret) + text.substring(behind()), caret);
+            case LEFT -> new Typing(text, before());
+            case RIGHT -> new Typing(text, behind());
+            case HOME -> new Typing(text, 0);
+            case END -> new Typing(text, text.length());
+            case CTRL -> key.isCtrl('u') ? EMPTY : this;
+            case FUNCTION, ENTER, ESCAPE, TAB, BACK_TAB, UP, DOWN, PAGE_UP, PAGE_DOWN, INSERT -> this;
+        };
+    }
+
+    /** The line with a text put in at the caret, line ends as spaces. */
+    public Typing inserting(String more) {
+        StringBuilder clean = new StringBuilder();
+        more.codePoints().forEach(each -> clean.appendCodePoint(Character.isISOControl(each) ? ' ' : each));
+        boolean fits = text.length() + clean.length() <= MOST;
+        return fits ? new Typing(text.substring(0, caret) + clean + text.substring(caret), caret + clean.length()) : this;
+    }
+
+    private int before() {
+        return caret == 0 ? 0 : text.offsetByCodePoints(caret, -1);
+    }
+
+    private int behind() {
+        return caret == text.length() ? caret : text.offsetByCodePoints(caret, 1);
+    }
+
+    /** Draws the line as a field; a text that is too long shows the part around the caret. */
+    public void draw(Frame frame, int row, int column, int width) {
+        frame.put(row, column, " ".repeat(width), Style.FIELD);
+        int from = 0;
+        while (TextWidth.of(text.substring(from, caret)) > width - 1) {
+            from = text.offsetByCodePoints(from, 1);
+        }
+        String seen = text.substring(from);
+        while (TextWidth.of(seen) > width) {
+            seen = seen.substring(0, seen.length() - 1);
+        }
+        frame.put(row, column, seen, Style.FIELD);
+        frame.caret(row, column + TextWidth.of(text.substring(from, caret)));
+    }
+}

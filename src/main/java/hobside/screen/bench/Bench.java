@@ -1,0 +1,147 @@
+package hobside.screen.bench;
+
+import hobside.dish.Demo;
+import hobside.dish.Ingredient;
+import hobside.dish.Plan;
+import hobside.ledger.Basis;
+import hobside.screen.Frame;
+import hobside.screen.Message;
+import hobside.screen.Next;
+import hobside.screen.Screen;
+import hobside.screen.desk.Answer;
+import hobside.screen.desk.Desk;
+import hobside.screen.desk.Work;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The Bench in one state: the desk, where the cursor stands, how the figures are shown, and the last word said to the user. */
+public record Bench(Desk desk, Spot spot, Basis basis, String said) implements Screen {
+
+    /** Which side the cursor is on, and its row on either side. Row 0 of the plan is the dish as cooked. */
+    public record Spot(BenchAction.Side side, int dishRow, int planRow) {
+
+        static final Spot START = new Spot(BenchAction.Side.DISH, 0, 0);
+
+        Spot other() {
+            return new Spot(side == BenchAction.Side.DISH ? BenchAction.Side.PLAN : BenchAction.Side.DISH, dishRow, planRow);
+        }
+
+        int row() {
+            return side == BenchAction.Side.DISH ? dishRow : planRow;
+        }
+
+        Spot at(int row) {
+            return side == BenchAction.Side.DISH ? new Spot(side, row, planRow) : new Spot(side, dishRow, row);
+        }
+
+        Spot withDishRow(int row) {
+            return new Spot(side, row, planRow);
+        }
+
+        Spot withPlanRow(int row) {
+            return new Spot(side, dishRow, row);
+        }
+    }
+
+    public static Bench of(Desk desk, String said) {
+        return new Bench(desk, Spot.START, Basis.SERVE, said);
+    }
+
+    @Override
+    public Next update(Message message) {
+        return BenchUpdate.of(this, message);
+    }
+
+    @Override
+    public void view(Frame frame) {
+        BenchView.draw(this, frame);
+    }
+
+    public Demo demo() {
+        return desk.demo();
+    }
+
+    /** The rows of the dish side: its ingredients, then those that the plan brings in. After them comes the whole pot. */
+    public List<Ingredient> ingredients() {
+        List<Ingredient> rows = new ArrayList<>(demo().dish().ingredients());
+        for (Plan.Planned planned : demo().plan().changes()) {
+            String id = planned.change().of();
+            boolean there = rows.stream().anyMatch(row -> row.id().equals(id));
+            if (!there) {
+                hobside.dish.Names.ingredient(demo().dish(), demo().plan(), id).ifPresent(rows::add);
+            }
+        }
+        return rows;
+    }
+
+    /** The ingredient under the cursor; empty on the row of the whole pot. */
+    public Optional<Ingredient> ingredient() {
+        List<Ingredient> rows = ingredients();
+        return spot.dishRow() < rows.size() ? Optional.of(rows.get(spot.dishRow())) : Optional.empty();
+    }
+
+    /** The index in the plan of the change under the cursor; empty on the first row. */
+    public Optional<Integer> planIndex() {
+        int index = spot.planRow() - 1;
+        return index >= 0 && index < demo().plan().size() ? Optional.of(index) : Optional.empty();
+    }
+
+    int rows() {
+        return spot.side() == BenchAction.Side.DISH ? ingredients().size() + 1 : demo().plan().size() + 1;
+    }
+
+    public Bench saying(String words) {
+        return new Bench(desk, spot, basis, words);
+    }
+
+    Bench at(Spot other) {
+        return new Bench(desk, other, basis, "");
+    }
+
+    Bench with(Basis other) {
+        return new Bench(desk, spot, other, "Figures are for " + other.words() + " now.");
+    }
+
+    Bench with(Desk other) {
+        return new Bench(other, spot, basis, said).settled();
+    }
+
+    /** The same with the cursor brought back onto a row that exists. */
+    private Bench settled() {
+        int dishRow = Math.min(spot.dishRow(), ingredients().size());
+        int planRow = Math.min(spot.planRow(), demo().plan().size());
+        return new Bench(desk, new Spot(spot.side(), dishRow, planRow), basis, said);
+    }
+
+    /** The demo has been changed: shown, told, and put away at once. */
+    public Next changed(Demo other, String words) {
+        Desk changed = desk.changed(other);
+        return keeping(with(changed).saying(words));
+    }
+
+    static Next keeping(Bench bench) {
+        return Next.doing(bench, new Work.Keep(bench.demo(), bench.desk.kept().name()));
+    }
+
+    /** A change has been taken: it stands in the plan and the cursor of that side goes to it. */
+    public Next taking(hobside.dish.Change change, String words) {
+        Plan plan = demo().plan().with(change);
+        int row = plan.slot(change.slot()).orElse(plan.size() - 1) + 1;
+        Bench there = new Bench(desk, spot.withPlanRow(row), basis, said);
+        return there.changed(demo().with(plan), words);
+    }
+
+    Next answered(Answer answer) {
+        if (answer instanceof Answer.Stored stored) {
+            return Next.to(with(desk.kept(stored.kept())).saying(stored.words().isEmpty() ? said : stored.words()));
+        }
+        if (answer instanceof Answer.Opened opened) {
+            return Next.to(of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()));
+        }
+        if (answer instanceof Answer.Failed failed) {
+            return Next.to(saying(failed.words()));
+        }
+        return Next.to(hobside.screen.open.OpenScreen.of(this, (Answer.Choices) answer));
+    }
+}

@@ -1,0 +1,43 @@
+package hobside.screen.bench;
+
+import hobside.screen.Frame;
+import hobside.screen.Keys;
+import hobside.screen.Lines;
+import hobside.screen.Style;
+import hobside.screen.TextWidth;
+import java.util.Arrays;
+
+/** Draws the Bench. */
+public final class BenchView {
+
+    private BenchView() {}
+
+    static void draw(Bench bench, Frame frame) {
+        BenchLayout layout = new BenchLayout(frame.width(), frame.height());
+        title(bench, frame, "Bench");
+        frame.vertical(layout.middle(), 1, layout.listBottom());
+        frame.horizontal(layout.listBottom(), 0, frame.width() - 1);
+        DishPane.draw(bench, frame.part(layout.dish()));
+        PlanPane.draw(bench, frame.part(layout.plan()));
+        TotalsPane.draw(bench, frame.part(layout.totals()));
+        said(bench.said(), frame);
+        Keys.line(frame, Arrays.stream(BenchAction.values()).filter(action -> action.isOn(bench.spot().side())).toList());
+    }
+
+    /** The title line that all screens share: what is being worked on, which screen this is, and that it is kept. */
+    public static void title(Bench bench, Frame frame, String screen) {
+        String right = screen + " · " + bench.desk().kept().words();
+        int room = frame.width() - TextWidth.of(right) - 4;
+        String serves = Math.round(bench.desk().before().serves()) + " serves";
+        String name = Lines.fit(bench.demo().dish().name(), room - serves.length() - 3);
+        int at = frame.put(0, 1, name, Style.TITLE);
+        frame.put(0, at, " · " + serves, Style.PLAIN);
+        frame.putRight(0, frame.width() - 1, right, Style.QUIET);
+        frame.horizontal(1, 0, frame.width() - 1);
+    }
+
+    /** The last word said to the user, above the keys. */
+    public static void said(String words, Frame frame) {
+        frame.put(frame.height() - 2, 1, Lines.fit(words, frame.width() - 2), Style.STRONG);
+    }
+}

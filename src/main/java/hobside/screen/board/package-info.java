@@ -1,0 +1,2 @@
+/** The running total in digits made of blocks, for an audience. */
+package hobside.screen.board;

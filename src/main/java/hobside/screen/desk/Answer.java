@@ -1,0 +1,30 @@
+package hobside.screen.desk;
+
+import hobside.dish.Demo;
+import java.util.List;
+
+/** What comes back from the disk. */
+public sealed interface Answer {
+
+    /** Something that can be opened: a saved demo of the kitchen folder, or a dish. */
+    record Choice(Kind kind, String name, String title) {}
+
+    /** What sort of file a choice is. */
+    enum Kind {
+        DEMO,
+        OWN_DISH,
+        BUNDLED_DISH
+    }
+
+    /** It is on disk now. */
+    record Stored(Desk.Kept kept, String words) implements Answer {}
+
+    /** What can be opened, newest demos first; and sentences about files that could not be read. */
+    record Choices(List<Choice> choices, List<String> troubles) implements Answer {}
+
+    /** A demo that has been opened. */
+    record Opened(Demo demo, Desk.Kept kept, String words) implements Answer {}
+
+    /** It did not work; nothing on disk has changed. The sentence says what to do. */
+    record Failed(String words) implements Answer {}
+}

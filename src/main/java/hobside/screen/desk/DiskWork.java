@@ -1,0 +1,121 @@
+package hobside.screen.desk;
+
+import hobside.dish.Demo;
+import hobside.file.Kitchen;
+import hobside.file.Read;
+import hobside.file.Saving;
+import hobside.file.Scripts;
+import hobside.file.Study;
+import hobside.file.Version;
+import hobside.screen.Effect;
+import hobside.screen.EffectRunner;
+import hobside.screen.Message;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Carries out the work that screens ask of the disk, in the kitchen folder. Every failure comes back as a sentence. */
+public final class DiskWork implements EffectRunner {
+
+    private final Kitchen kitchen;
+    private final Study study;
+    private final InstantSource clock;
+    private final Map<String, Version> versions = new HashMap<>();
+    private String remembered = "";
+
+    public DiskWork(Kitchen kitchen, Study study, InstantSource clock) {
+        this.kitchen = kitchen;
+        this.study = study;
+        this.clock = clock;
+    }
+
+    @Override
+    public Optional<Message> carryOut(Effect effect) {
+        return effect instanceof Work work ? Optional.of(new Message.Told(answer(work))) : Optional.empty();
+    }
+
+    private Answer answer(Work work) {
+        if (work instanceof Work.Keep keep) {
+            return kept(kitchen.save(keep.demo(), version(keep.name(), keep.demo()), study.shelf()), "");
+        }
+        if (work instanceof Work.Save save) {
+            return saved(save);
+        }
+        return work instanceof Work.Open open ? opened(open.choice()) : choices();
+    }
+
+    private Version version(String name, Demo demo) {
+        return versions.getOrDefault(name, Version.fresh(demo.dish().name()));
+    }
+
+    private Answer kept(Saving saving, String words) {
+        if (saving instanceof Saving.Saved saved) {
+            Version version = saved.version();
+            versions.put(version.name(), version);
+            remember(version.name());
+            return new Answer.Stored(new Desk.Kept(version.name(), "kept " + time()), words);
+        }
+        return new Answer.Failed(saving.said());
+    }
+
+    private void remember(String name) {
+        if (!name.equals(remembered)) {
+            kitchen.remember(name);
+            remembered = name;
+        }
+    }
+
+    private String time() {
+        return DateTimeFormatter.ofPattern("HH:mm").format(clock.instant().atZone(ZoneId.systemDefault()));
+    }
+
+    private Answer saved(Work.Save save) {
+        Saving demo = kitchen.save(save.demo(), version(save.name(), save.demo()), study.shelf());
+        if (!(demo instanceof Saving.Saved saved)) {
+            return new Answer.Failed(demo.said());
+        }
+        String name = saved.version().name();
+        for (Saving printed : List.of(kitchen.write(name, "txt", Scripts.text(save.demo(), study)),
+                kitchen.write(name, "md", Scripts.markdown(save.demo(), study)))) {
+            if (printed instanceof Saving.NotSaved) {
+                return new Answer.Failed(printed.said());
+            }
+        }
+        return kept(demo, "Saved: scripts/" + name + ".txt and .md to read, .demo.json to open again.");
+    }
+
+    private Answer choices() {
+        List<Answer.Choice> choices = new ArrayList<>();
+        kitchen.recent().forEach(demo -> choices.add(new Answer.Choice(Answer.Kind.DEMO, demo.name(), demo.title())));
+        kitchen.dishes().forEach(dish -> choices.add(new Answer.Choice(dish.own() ? Answer.Kind.OWN_DISH : Answer.Kind.BUNDLED_DISH,
+                dish.file(), dish.title())));
+        return new Answer.Choices(choices, List.of());
+    }
+
+    /** Opens a choice; also used for what the program opens with. */
+    public Answer opened(Answer.Choice choice) {
+        return choice.kind() == Answer.Kind.DEMO ? demo(choice.name()) : dish(choice);
+    }
+
+    private Answer demo(String name) {
+        Read<Kitchen.Opened> read = kitchen.open(name, study.shelf());
+        if (read.value().isEmpty()) {
+            return new Answer.Failed("Not opened, and left as it is. " + read.problems().get(0).written());
+        }
+        versions.put(name, read.value().get().version());
+        remember(name);
+        return new Answer.Opened(read.value().get().demo(), new Desk.Kept(name, "kept in " + name), "Opened " + name + ".");
+    }
+
+    private Answer dish(Answer.Choice choice) {
+        boolean own = choice.kind() == Answer.Kind.OWN_DISH;
+        Read<Demo> read = kitchen.dish(new Kitchen.DishFile(choice.name(), choice.title(), own), study.shelf());
+        return read.value().<Answer>map(demo -> new Answer.Opened(demo, Desk.Kept.NOT_YET, "This is the dish as it is cooked here. Choose an ingredient and press Enter."))
+                .orElseGet(() -> new Answer.Failed("Not opened, and left as it is. " + read.problems().get(0).written()));
+    }
+}

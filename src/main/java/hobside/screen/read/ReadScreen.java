@@ -1,0 +1,124 @@
+package hobside.screen.read;
+
+import hobside.screen.Frame;
+import hobside.screen.Key;
+import hobside.screen.Keys;
+import hobside.screen.Lines;
+import hobside.screen.Message;
+import hobside.screen.Next;
+import hobside.screen.Screen;
+import hobside.screen.Style;
+import hobside.screen.bench.Bench;
+import hobside.file.Scripts;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A page to read, scrolled by the arrow keys. Lines are wrapped to the width there is. */
+public record ReadScreen(Screen back, String title, List<String> lines, int top) implements Screen {
+
+    /** The keys of a page. */
+    enum Action implements Keys.Bound {
+        BACK("escape q ? t ctrl-c", "back"),
+        DOWN("down enter", "down"),
+        PAGE("space page-down", "page down"),
+        UP("up", "up"),
+        PAGE_UP("page-up backspace", "page up");
+
+        private final Keys.Binding binding;
+
+        Action(String keys, String brief) {
+            this.binding = new Keys.Binding(keys, brief, brief);
+        }
+
+        @Override
+        public Keys.Binding binding() {
+            return binding;
+        }
+    }
+
+    /** The script of the demo on the bench. */
+    public static ReadScreen talk(Bench bench) {
+        return new ReadScreen(bench, "The script as it stands", List.of(Scripts.text(bench.desk().demo(), bench.desk().study()).split("\n")), 0);
+    }
+
+    /** The help page of a screen, from its table of keys. */
+    public static ReadScreen help(Screen back, String name, List<? extends Keys.Bound> actions) {
+        List<String> lines = new ArrayList<>(List.of("The keys of this screen:", ""));
+        for (Keys.Bound action : actions) {
+            Keys.Binding binding = action.binding();
+            String keys = binding.allKeys();
+            lines.add("  " + keys + " ".repeat(Math.max(1, 18 - keys.length())) + binding.help());
+        }
+        lines.addAll(List.of("", "Figures: \"▼ 9.1 g\" is less than before, \"▲\" is more, \"≥\" is at least so much because a figure or a",
+                "price is not known. In brackets stand the low and the high end of what is usual.", "",
+                "Hobside gives figures, not medical advice. Follow your local food-safety rules, and leave questions about",
+                "somebody's own health to a doctor or a licensed dietitian."));
+        return new ReadScreen(back, name, lines, 0);
+    }
+
+    @Override
+    public Next update(Message message) {
+        if (message instanceof Message.KeyPressed pressed) {
+            return Keys.action(Action.values(), pressed.key()).map(this::act).orElseGet(() -> jump(pressed.key()));
+        }
+        return Next.to(this);
+    }
+
+    private Next act(Action action) {
+        return switch (action) {
+            case BACK -> Next.to(back);
+            case DOWN -> to(top + 1);
+            case UP -> to(top - 1);
+            case PAGE -> to(top + PAGE_ROWS);
+            case PAGE_UP -> to(top - PAGE_ROWS);
+        };
+    }
+
+    private static final int PAGE_ROWS = 16;
+
+    private Next jump(Key key) {
+        return switch (key.kind()) {
+            case HOME -> to(0);
+            case END -> to(lines.size());
+            case CHARACTER, CTRL, FUNCTION, ENTER, ESCAPE, TAB, BACK_TAB, UP, DOWN, LEFT, RIGHT, PAGE_UP, PAGE_DOWN, BACKSPACE, DELETE,
+                    INSERT -> Next.to(this);
+        };
+    }
+
+    private Next to(int row) {
+        return Next.to(new ReadScreen(back, title, lines, Math.max(0, Math.min(lines.size() - 4, row))));
+    }
+
+    @Override
+    public void view(Frame frame) {
+        frame.put(0, 1, title, Style.TITLE);
+        frame.horizontal(1, 0, frame.width() - 1);
+        int row = 2;
+        for (int i = top; i < lines.size() && row < frame.height() - 2; i++) {
+            for (String line : wrapped(lines.get(i), frame.width() - 2)) {
+                if (row < frame.height() - 2) {
+                    frame.put(row++, 1, line, style(lines.get(i)));
+                }
+            }
+        }
+        frame.horizontal(frame.height() - 2, 0, frame.width() - 1);
+        int part = lines.size() <= 4 ? 100 : Math.round(100f * top / (lines.size() - 4));
+        frame.putRight(frame.height() - 1, frame.width() - 1, part + " %", Style.QUIET);
+        Keys.line(frame.part(new hobside.screen.Area(0, 0, frame.height(), frame.width() - 6)), List.of(Action.values()));
+    }
+
+    /** A line keeps its indent; what does not fit goes below it, indented alike. */
+    private static List<String> wrapped(String line, int width) {
+        String text = line.stripLeading();
+        String indent = " ".repeat(Math.min(line.length() - text.length(), 20));
+        if (hobside.screen.TextWidth.of(line) <= width || text.isEmpty()) {
+            return List.of(line);
+        }
+        return Lines.wrap(text, width - indent.length()).stream().map(each -> indent + each).toList();
+    }
+
+    private static Style style(String line) {
+        boolean heading = !line.isBlank() && line.equals(line.toUpperCase(java.util.Locale.ROOT)) && line.chars().anyMatch(Character::isLetter);
+        return heading ? Style.STRONG : Style.PLAIN;
+    }
+}

@@ -1,0 +1,61 @@
+package hobside.talk;
+
+import hobside.dish.MethodStep;
+import hobside.dish.Names;
+import hobside.dish.Stage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The method of the dish, given out stage by stage as the talk goes on. A name in braces, such as {butter}, is the id of an
+ * ingredient and is read as whatever takes its place today.
+ */
+final class Hob {
+
+    private static final Pattern INGREDIENT = Pattern.compile("\\{([a-z0-9-]+)\\}");
+
+    private final Stand stand;
+    private final List<MethodStep> waiting;
+
+    Hob(Stand stand) {
+        this.stand = stand;
+        this.waiting = new ArrayList<>(stand.demo().dish().method());
+    }
+
+    /** The steps that come before a change of this stage, and are not told yet. Browning and finishing come before what is done to them. */
+    List<Cue> before(Stage stage) {
+        return take(stage == Stage.BROWN || stage == Stage.FINISH ? stage.ordinal() : stage.ordinal() - 1);
+    }
+
+    /** All that is left. */
+    List<Cue> rest() {
+        return take(Stage.SERVE.ordinal());
+    }
+
+    private List<Cue> take(int upTo) {
+        List<Cue> cues = new ArrayList<>();
+        waiting.removeIf(step -> {
+            boolean now = step.stage().ordinal() <= upTo;
+            if (now) {
+                cues.add(Cue.act(words(step)));
+            }
+            return now;
+        });
+        return cues;
+    }
+
+    private String words(MethodStep step) {
+        Matcher matcher = INGREDIENT.matcher(step.words());
+        String words = matcher.replaceAll(found -> Matcher.quoteReplacement(name(found.group(1))));
+        return step.minutes() > 0 ? words + " (About " + step.minutes() + " minutes.)" : words;
+    }
+
+    private String name(String id) {
+        UnaryOperator<String> names = Names.of(stand.demo().dish(), stand.demo().plan());
+        return stand.pots().after().item(id).map(item -> Names.brief(item.food().name()))
+                .orElse(names.apply(id) + " (left out today)");
+    }
+}

@@ -1,0 +1,33 @@
+package hobside.talk;
+
+import hobside.dish.Demo;
+import hobside.dish.Kit;
+import hobside.dish.Pot;
+import hobside.dish.Working;
+import hobside.food.Substitutes;
+import hobside.guide.Cautions;
+import hobside.guide.Guide;
+import hobside.ledger.Books;
+import hobside.ledger.Ledger;
+import hobside.measure.Currency;
+import java.util.List;
+import java.util.Optional;
+
+/** What a talk is written from: the demo, its ledger, the pot before and after, and what has to be said beside it. */
+public record Stand(Demo demo, Ledger ledger, Pots pots, Beside beside) {
+
+    /** The pot as it is cooked here, and when all changes are made. */
+    public record Pots(Pot before, Pot after) {}
+
+    /** The money, the guide that is quoted, the cautions, and the book of substitutes. */
+    public record Beside(Currency currency, Optional<Guide> guide, Cautions cautions, Substitutes substitutes) {}
+
+    public static Stand of(Demo demo, Books books, Beside beside) {
+        Pots pots = new Pots(pot(demo, List.of(), books), pot(demo, demo.plan().told(), books));
+        return new Stand(demo, Ledger.of(demo.dish(), demo.plan(), books), pots, beside);
+    }
+
+    private static Pot pot(Demo demo, List<hobside.dish.Change> changes, Books books) {
+        return Working.of(demo.dish(), changes, Kit.typical(books.cookery())).pot();
+    }
+}

@@ -1,0 +1,213 @@
+package hobside.talk;
+
+import hobside.dish.Change;
+import hobside.dish.Demo;
+import hobside.dish.Item;
+import hobside.dish.Names;
+import hobside.dish.Reason;
+import hobside.food.Nutrient;
+import hobside.guide.Component;
+import hobside.ledger.Basis;
+import hobside.ledger.Comparison;
+import hobside.ledger.Step;
+import hobside.measure.Amount;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Writes the narrated script of a demo: welcome, what is needed, each change with what to say, do, show and take care of, the
+ * board after it, the recap, and what to hand round.
+ *
+ * <p>Every figure comes from the ledger and is rounded as its range allows. Changes come in the order told; the steps of the
+ * method stand where the kitchen needs them.
+ */
+public final class TalkWriter {
+
+    private final Stand stand;
+    private final Demo demo;
+    private final Doing doing;
+    private final Hob hob;
+    private final CareList care;
+
+    private TalkWriter(Stand stand) {
+        this.stand = stand;
+        this.demo = stand.demo();
+        this.doing = new Doing(stand);
+        this.hob = new Hob(stand);
+        this.care = CareList.of(stand);
+    }
+
+    public static Talk write(Stand stand) {
+        return new TalkWriter(stand).write();
+    }
+
+    private Talk write() {
+        List<Talk.Section> sections = new ArrayList<>();
+        sections.add(welcome());
+        sections.add(bench());
+        int number = 1;
+        for (Step step : stand.ledger().steps()) {
+            if (step.planned().on()) {
+                hobSection(hob.before(step.planned().change().stage())).ifPresent(sections::add);
+                sections.add(step.blocked().isPresent() ? blocked(step) : change(step, number++));
+            }
+        }
+        hobSection(hob.rest()).ifPresent(sections::add);
+        sections.add(recap());
+        sections.add(handingRound());
+        return new Talk(demo.dish().name(), about(), sections);
+    }
+
+    private List<String> about() {
+        List<String> about = new ArrayList<>();
+        int minutes = demo.dish().method().stream().mapToInt(step -> step.minutes()).sum();
+        about.add("For " + Math.round(stand.pots().after().serves()) + " serves. Cooking takes about " + minutes + " minutes in all.");
+        stand.beside().guide().ifPresent(guide -> about.add("Held against: " + guide.published().named() + "."));
+        if (!demo.note().isEmpty()) {
+            about.add("Note: " + demo.note());
+        }
+        return about;
+    }
+
+    private Talk.Section welcome() {
+        List<Cue> cues = new ArrayList<>();
+        cues.add(Cue.say("Good day, everybody, and welcome. Today we cook " + demo.dish().name() + ". " + demo.dish().heading().story()));
+        cues.add(Cue.say("It is a dish people love, and it will still be that dish when we are done. We change it one small step at a time,"
+                + " and after each step we look at the board."));
+        var start = stand.ledger().start().of(Nutrient.FASAT, Basis.SERVE);
+        cues.add(Cue.say("As it is usually cooked here, one serve holds " + Spoken.atLeast(start, Spoken.grams(start.range())) + " of saturated fat. "
+                + day(stand.ledger().start())));
+        biggest().ifPresent(words -> cues.add(Cue.say(words)));
+        cues.add(Cue.show("Point to the board: this is where we start."));
+        cues.addAll(care.atTheStart());
+        return new Talk.Section("Welcome", cues, Optional.of(board("At the start", stand.ledger().start())));
+    }
+
+    private String day(hobside.ledger.Totals totals) {
+        return stand.beside().guide().flatMap(guide -> guide.shareOf(Component.SATURATED, totals))
+                .map(DayShare::spoken).orElse("");
+    }
+
+    /** Where most of the saturated fat comes from: one ingredient carries about half of it in most dishes. */
+    private Optional<String> biggest() {
+        double all = stand.pots().before().contents().known(Nutrient.FASAT);
+        return stand.pots().before().items().stream()
+                .max(java.util.Comparator.comparingDouble(TalkWriter::saturated))
+                .filter(item -> all > 0)
+                .map(item -> "Most of it comes from one thing: the " + Names.brief(item.food().name()) + " brings "
+                        + Spoken.share(hobside.measure.Range.exactly(saturated(item) / all)) + " of it.")
+                .filter(words -> !words.contains("hardly") && !words.contains("a tenth") && !words.contains("a fifth") && !words.contains("a quarter"));
+    }
+
+    private static double saturated(Item item) {
+        return item.inDish().contents().known(Nutrient.FASAT);
+    }
+
+    private Talk.Board board(String caption, hobside.ledger.Totals now) {
+        return Boards.of(caption, stand.ledger().start(), now, stand.beside().currency());
+    }
+
+    private Talk.Section bench() {
+        List<Cue> cues = new ArrayList<>();
+        stand.pots().after().items().forEach(item -> cues.add(Cue.act(line(item))));
+        Set<String> needs = new LinkedHashSet<>();
+        told().forEach(change -> needs.addAll(doing.of(change).needs()));
+        needs.add("a level teaspoon and a little oil in a glass, to show fat by the spoon");
+        needs.forEach(need -> cues.add(Cue.show(need)));
+        cues.addAll(care.atTheBench());
+        return Talk.Section.of("What is needed", cues);
+    }
+
+    private List<Change> told() {
+        return stand.ledger().steps().stream().filter(Step::counts).map(step -> step.planned().change()).toList();
+    }
+
+    /** One line of the list: what goes in today, and what it stands in for. */
+    private String line(Item item) {
+        boolean same = Math.abs(item.bought() - item.origin().quantity().asBought().value()) < 0.5;
+        String amount = same ? item.origin().quantity().amount().written() : Amount.grams(Math.round(item.bought())).written();
+        String words = item.origin().preparation().words();
+        Optional<String> old = demo.dish().ingredient(item.id()).map(each -> each.food().name()).filter(name -> !name.equals(item.food().name()));
+        return amount + " " + item.food().name() + old.map(name -> " (in place of " + name + ")").orElse(words.isEmpty() ? "" : ", " + words);
+    }
+
+    private Optional<Talk.Section> hobSection(List<Cue> steps) {
+        if (steps.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Cue> cues = new ArrayList<>(steps);
+        cues.addAll(care.atTheHob());
+        return Optional.of(Talk.Section.of("At the hob", cues));
+    }
+
+    private Talk.Section change(Step step, int number) {
+        Change change = step.planned().change();
+        Doing.Hands hands = doing.of(change);
+        Reason reason = Reason.of(change, demo.dish(), stand.beside().substitutes());
+        Comparison told = step.told();
+        List<Cue> cues = new ArrayList<>();
+        cues.add(Cue.say(opening(number) + " we " + weForm(change) + ". " + reason.why()));
+        cues.add(Cue.act(hands.act()));
+        cues.add(Cue.show(hands.show()));
+        cues.add(Cue.say(Sayings.saturated(told) + " " + Sayings.energyAndCost(told, stand.beside().currency())));
+        cues.add(Cue.say("What it does not do: " + lowered(reason.not())));
+        cues.addAll(care.ofChange(change));
+        if (!step.planned().note().isEmpty()) {
+            cues.add(Cue.act("Your note: " + step.planned().note()));
+        }
+        return new Talk.Section("Change " + number + ": " + title(change), cues, Optional.of(board("After change " + number, step.after())));
+    }
+
+    private String opening(int number) {
+        int last = told().size();
+        if (number == 1) {
+            return "First";
+        }
+        return number == last ? "Last" : number % 2 == 0 ? "Next" : "Then";
+    }
+
+    private String title(Change change) {
+        return Names.title(change, demo.dish(), demo.plan());
+    }
+
+    private String weForm(Change change) {
+        return title(change);
+    }
+
+    private static String lowered(String sentence) {
+        return sentence.isEmpty() || sentence.startsWith("I ") ? sentence : Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
+    }
+
+    private Talk.Section blocked(Step step) {
+        return Talk.Section.of("Left aside: " + title(step.planned().change()),
+                List.of(Cue.act("Pass this one by. " + step.blocked().orElse(""))));
+    }
+
+    private Talk.Section recap() {
+        Comparison whole = stand.ledger().whole();
+        List<Cue> cues = new ArrayList<>();
+        var share = whole.savedShare(Nutrient.FASAT, Basis.SERVE).range();
+        cues.add(Cue.say("We began with " + Spoken.grams(whole.before().of(Nutrient.FASAT, Basis.SERVE).range()) + " of saturated fat on each plate. Now it is "
+                + Spoken.grams(whole.after().of(Nutrient.FASAT, Basis.SERVE).range()) + ": " + Recap.share(share) + " " + day(whole.after())));
+        Recap.most(stand.ledger()).ifPresent(step -> cues.add(Cue.say("The step that did most was to " + title(step.planned().change()) + ".")));
+        cues.add(Cue.say(Sayings.energyAndCost(whole, stand.beside().currency())));
+        String spoons = Sayings.spoons(whole);
+        if (!spoons.isEmpty()) {
+            cues.add(Cue.show(spoons));
+        }
+        cues.add(Cue.say("It is still " + demo.dish().name() + ". Nothing is forbidden here. At home, take one of these steps and keep the rest as you like it."));
+        cues.add(Cue.ask("Which of these steps could you take in your own kitchen this week, and how would you explain it to a neighbour?"));
+        return new Talk.Section("Looking back", cues, Optional.of(board("At the end", whole.after())));
+    }
+
+    private Talk.Section handingRound() {
+        List<Cue> cues = new ArrayList<>();
+        cues.add(Cue.act("Clear the table, then bring the finished dish to the front. Hand round small tastes, one or two bites, each with its own spoon."));
+        cues.addAll(care.atTheTable());
+        cues.add(Cue.say("If you have a question about your own health or your medicine, please ask your doctor or a licensed dietitian. We only cook here."));
+        return Talk.Section.of("What to hand round", cues);
+    }
+}

@@ -1,0 +1,52 @@
+package hobside;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** The arrows between the packages, as DEVELOPERS.md draws them. An arrow that is not drawn there fails the build. */
+@AnalyzeClasses(packages = "hobside", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArrowsTest {
+
+    @ArchTest
+    static final ArchRule arrows_go_up_the_list_only = layeredArchitecture().consideringOnlyDependenciesInLayers()
+            .layer("measure").definedBy("hobside.measure")
+            .layer("food").definedBy("hobside.food")
+            .layer("dish").definedBy("hobside.dish")
+            .layer("ledger").definedBy("hobside.ledger")
+            .layer("advice").definedBy("hobside.advice")
+            .layer("guide").definedBy("hobside.guide")
+            .layer("talk").definedBy("hobside.talk")
+            .layer("file").definedBy("hobside.file")
+            .layer("screen").definedBy("hobside.screen..")
+            .layer("command").definedBy("hobside.command")
+            .layer("start").definedBy("hobside")
+            .whereLayer("measure").mayNotAccessAnyLayer()
+            .whereLayer("food").mayOnlyAccessLayers("measure")
+            .whereLayer("dish").mayOnlyAccessLayers("measure", "food")
+            .whereLayer("ledger").mayOnlyAccessLayers("measure", "food", "dish")
+            .whereLayer("advice").mayOnlyAccessLayers("measure", "food", "dish", "ledger")
+            .whereLayer("guide").mayOnlyAccessLayers("measure", "food", "dish", "ledger")
+            .whereLayer("talk").mayOnlyAccessLayers("measure", "food", "dish", "ledger", "guide")
+            .whereLayer("file").mayOnlyAccessLayers("measure", "food", "dish", "ledger", "advice", "guide", "talk")
+            .whereLayer("screen").mayOnlyBeAccessedByLayers("start")
+            .whereLayer("start").mayNotBeAccessedByAnyLayer();
+
+    @ArchTest
+    static final ArchRule only_file_knows_jackson = noClasses().that().resideOutsideOfPackage("hobside.file")
+            .should().dependOnClassesThat().resideInAPackage("com.fasterxml..");
+
+    @ArchTest
+    static final ArchRule everything_above_file_is_pure = noClasses()
+            .that().resideInAnyPackage("hobside.measure", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk")
+            .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.time..", "java.lang.reflect..", "java.util.concurrent..");
+
+    @ArchTest
+    static final ArchRule screens_do_not_touch_the_disk = noClasses()
+            .that().resideInAPackage("hobside.screen..").and().resideOutsideOfPackage("hobside.screen.terminal").and().doNotHaveSimpleName("DiskWork")
+            .should().dependOnClassesThat().resideInAPackage("java.nio.file..");
+}

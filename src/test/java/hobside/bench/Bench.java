@@ -1,0 +1,19 @@
+package hobside.bench;
+
+import java.io.IOException;
+import java.util.Arrays;
+
+/** Runs one of the measurements: {@code start} or {@code keys}. They need the built jar and launcher in target. */
+public final class Bench {
+    private Bench() {}
+
+    public static void main(String[] args) throws IOException {
+        String which = args.length == 0 ? "" : args[0];
+        String[] rest = Arrays.copyOfRange(args, Math.min(1, args.length), args.length);
+        switch (which) {
+            case "start" -> StartBench.main(rest);
+            case "keys" -> KeyBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start or keys, found \"" + which + "\"");
+        }
+    }
+}

@@ -1,0 +1,119 @@
+package hobside.bench;
+
+import hobside.screen.terminal.Pty;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.jar.Attributes;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
+import java.util.jar.Manifest;
+
+/**
+ * Measures side by side, in turns on a real terminal, how long a bare Java program, the launcher and the jar alone take
+ * from their start to a text on the screen, and the most memory they held by then.
+ *
+ * <p>Arguments: jar, launcher, the text to wait for, rounds; all may be left out.
+ */
+public final class StartBench {
+    private static final String[] USUAL = {"target/hobside.jar", "target/hobside", "Hobside", "15"};
+
+    private StartBench() {}
+
+    /** One start: milliseconds to the text and mebibytes at their most. */
+    private record Start(double millis, double mebibytes) {}
+
+    public static void main(String[] args) throws IOException {
+        String[] words = USUAL.clone();
+        System.arraycopy(args, 0, words, 0, args.length);
+        Path hello = helloJar();
+        Map<String, String> commands = new LinkedHashMap<>();
+        commands.put("bare java", "exec java -Xshare:auto -jar '" + hello + "' " + words[2]);
+        commands.put("launcher", "exec '" + words[1] + "'");
+        commands.put("java -jar", "exec java -jar '" + words[0] + "'");
+        report(measure(commands, words[2], Integer.parseInt(words[3])));
+        Files.delete(hello);
+    }
+
+    private static Map<String, Start[]> measure(Map<String, String> commands, String text, int rounds) throws IOException {
+        Map<String, Start[]> starts = new LinkedHashMap<>();
+        for (int round = -1; round < rounds; round++) {
+            for (Map.Entry<String, String> command : commands.entrySet()) {
+                Start start = once(command.getValue(), text);
+                if (round >= 0) {
+                    starts.computeIfAbsent(command.getKey(), it -> new Start[rounds])[round] = start;
+                }
+            }
+        }
+        return starts;
+    }
+
+    private static Start once(String command, String text) throws IOException {
+        try (Pty pty = Pty.running(command)) {
+            long go = pty.await(Pty.GO);
+            pty.takeSeen();
+            long there = pty.await(text);
+            double memory = pty.java().map(it -> peak(it.pid())).orElse(Double.NaN);
+            pty.type("q\n");
+            pty.end();
+            return new Start((there - go) / 1e6, memory);
+        }
+    }
+
+    /** The high-water mark of a process's memory, in MiB, as Linux keeps it. */
+    private static double peak(long pid) {
+        try {
+            for (String line : Files.readAllLines(Path.of("/proc", String.valueOf(pid), "status"))) {
+                if (line.startsWith("VmHWM:")) {
+                    return Double.parseDouble(line.replaceAll("\\D", "")) / 1024;
+                }
+            }
+            return Double.NaN;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static void report(Map<String, Start[]> starts) {
+        double[] bare = null;
+        System.out.println("                 ms median   (10 % .. 90 %)   ratio    MiB   ratio");
+        for (Map.Entry<String, Start[]> each : starts.entrySet()) {
+            Samples millis = column(each.getValue(), true);
+            double memory = column(each.getValue(), false).median();
+            bare = bare == null ? new double[] {millis.median(), memory} : bare;
+            System.out.printf(
+                    Locale.ROOT,
+                    "%-12s %12.1f   (%5.1f .. %5.1f)  %6.2f %6.1f  %6.2f%n",
+                    each.getKey(), millis.median(), millis.percentile(10), millis.percentile(90),
+                    millis.median() / bare[0], memory, memory / bare[1]);
+        }
+    }
+
+    private static Samples column(Start[] starts, boolean time) {
+        double[] values = new double[starts.length];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = time ? starts[i].millis() : starts[i].mebibytes();
+        }
+        return Samples.of(values);
+    }
+
+    private static Path helloJar() throws IOException {
+        Path jar = Files.createTempFile("hello", ".jar");
+        String name = Hello.class.getName().replace('.', '/') + ".class";
+        Manifest manifest = new Manifest();
+        manifest.getMainAttributes().put(Attributes.Name.MANIFEST_VERSION, "1.0");
+        manifest.getMainAttributes().put(Attributes.Name.MAIN_CLASS, Hello.class.getName());
+        try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar), manifest);
+                InputStream code = Hello.class.getClassLoader().getResourceAsStream(name)) {
+            out.putNextEntry(new JarEntry(name));
+            code.transferTo(out);
+            out.closeEntry();
+        }
+        return jar;
+    }
+}

@@ -1,0 +1,132 @@
+package hobside.screen.terminal;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+
+/** A real terminal of 80 x 24 without a window: the {@code script} program runs a shell command on one. */
+public final class Pty implements AutoCloseable {
+    /** Stands on the terminal the moment before the command itself starts. */
+    public static final String GO = "<go>";
+
+    private static final Map<String, String> SETTINGS = Map.of("TERM", "xterm", "LC_ALL", "C.UTF-8", "SHELL", "/bin/sh");
+    private static final long PATIENCE_SECONDS = 20;
+    private static final long GLANCE_NANOS = 50_000;
+
+    private final Process script;
+    private final InputStream screen;
+    private final OutputStream keyboard;
+    private final StringBuilder seen = new StringBuilder();
+    private final byte[] bytes = new byte[65_536];
+
+    private Pty(Process script) {
+        this.script = script;
+        this.screen = script.getInputStream();
+        this.keyboard = script.getOutputStream();
+    }
+
+    public static boolean isInstalled() {
+        for (String folder : System.getenv().getOrDefault("PATH", "").split(":")) {
+            if (Files.isExecutable(Path.of(folder, "script"))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Runs a command line of the shell; {@link #GO} is printed just before it. */
+    public static Pty running(String command) throws IOException {
+        return running(command, Map.of());
+    }
+
+    public static Pty running(String command, Map<String, String> more) throws IOException {
+        String line = "stty rows 24 cols 80; printf '" + GO + "'; " + command;
+        ProcessBuilder builder = new ProcessBuilder(List.of("script", "-qefc", line, "/dev/null")).redirectErrorStream(true);
+        builder.environment().remove("NO_COLOR");
+        builder.environment().putAll(SETTINGS);
+        builder.environment().putAll(more);
+        return new Pty(builder.start());
+    }
+
+    public void type(String keys) throws IOException {
+        keyboard.write(keys.getBytes(StandardCharsets.UTF_8));
+        keyboard.flush();
+    }
+
+    /** Waits for a text and returns the moment it came, in nanoseconds. */
+    public long await(String text) throws IOException {
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
+        while (seen.indexOf(text) < 0) {
+            if (System.nanoTime() > until || !readSome()) {
+                throw new AssertionError("\"" + text + "\" did not come; this came: " + printable(seen));
+            }
+        }
+        return System.nanoTime();
+    }
+
+    /** Reads what is there, waiting a little while for it; false when the terminal is closed or stays silent. */
+    public boolean readSome() throws IOException {
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(2);
+        while (screen.available() == 0 && script.isAlive() && System.nanoTime() < until) {
+            LockSupport.parkNanos(GLANCE_NANOS);
+        }
+        int count = screen.available() == 0 && script.isAlive() ? 0 : screen.read(bytes);
+        if (count > 0) {
+            seen.append(new String(bytes, 0, count, StandardCharsets.UTF_8));
+        }
+        return count > 0 || count == 0 && script.isAlive();
+    }
+
+    /** Reads what is there already, without waiting. */
+    public void readAvailable() throws IOException {
+        while (screen.available() > 0) {
+            readSome();
+        }
+    }
+
+    /** Everything seen since the last time this was called. */
+    public String takeSeen() {
+        String all = seen.toString();
+        seen.setLength(0);
+        return all;
+    }
+
+    /** Waits for the end and returns its exit code. */
+    public int end() throws IOException {
+        try {
+            while (readSome()) {
+                // What is still said on the way out is kept in what was seen.
+                continue;
+            }
+            return script.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) ? script.exitValue() : -1;
+        } catch (InterruptedException e) {
+            throw new IOException(e);
+        }
+    }
+
+    /** The Java that runs on this terminal. */
+    public Optional<ProcessHandle> java() {
+        return script.descendants()
+                .filter(it -> it.info().command().orElse("").endsWith("/java"))
+                .findFirst();
+    }
+
+    @Override
+    public void close() {
+        script.descendants().forEach(ProcessHandle::destroyForcibly);
+        script.destroyForcibly();
+    }
+
+    /** The text with its control characters made visible. */
+    public static String printable(CharSequence text) {
+        return text.toString().replace("\033", "<esc>");
+    }
+}
