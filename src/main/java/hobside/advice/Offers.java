@@ -9,6 +9,7 @@ import hobside.dish.Names;
 import hobside.dish.Plan;
 import hobside.dish.Pot;
 import hobside.dish.Reason;
+import hobside.dish.Titles;
 import hobside.dish.Working;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;
@@ -74,7 +75,8 @@ public final class Offers {
         List<Change> with = plan.with(change).told();
         Optional<String> blocked = Optional.ofNullable(Working.of(dish, with, Kit.typical(books.cookery())).blocked().get(change));
         Comparison effect = new Comparison(now, Ledger.totals(dish, with, books));
-        return new Offer(change, Names.title(change, dish, plan), Reason.of(change, dish, pantry.book()), effect, blocked);
+        Offer.Title title = new Offer.Title(Names.title(change, dish, plan.with(change)), Titles.brief(change, dish, plan.with(change)));
+        return new Offer(change, title, Reason.of(change, dish, pantry.book()), effect, blocked);
     }
 
     /** How far a kind of change leads away from the dish: 0 the same food handled better, 1 another food or less of it, 2 without it. */

@@ -37,8 +37,8 @@ final class TotalsText {
     private static void block(StringBuilder text, Demo demo, Ledger ledger, View view) {
         List<String> heads = new ArrayList<>();
         COLUMNS.forEach(nutrient -> heads.add(nutrient + " " + nutrient.unit()));
-        text.append(String.format(Locale.ROOT, "%n%-40s %14s", "For " + view.basis().words(), heads.get(0) + " (range)"));
-        heads.subList(1, heads.size()).forEach(head -> text.append(String.format(Locale.ROOT, " %15s", head)));
+        text.append(String.format(Locale.ROOT, "%n%-40s %20s", "For " + view.basis().words(), heads.get(0) + " (range)"));
+        heads.subList(1, heads.size()).forEach(head -> text.append(String.format(Locale.ROOT, " %16s", head)));
         text.append(String.format(Locale.ROOT, " %10s %10s%n", "used", "wasted"));
         row(text, "as it is cooked here", ledger.start(), view);
         int number = 1;
@@ -54,8 +54,8 @@ final class TotalsText {
         String name = title.length() > 40 ? title.substring(0, 39) + "…" : title;
         var saturated = totals.of(Nutrient.FASAT, view.basis());
         String range = Written.range(Nutrient.FASAT, saturated.range());
-        text.append(String.format(Locale.ROOT, "%-40s %14s", name, plain(Nutrient.FASAT, totals, view) + (range.isEmpty() ? "" : " (" + range + ")")));
-        COLUMNS.subList(1, COLUMNS.size()).forEach(nutrient -> text.append(String.format(Locale.ROOT, " %15s", plain(nutrient, totals, view))));
+        text.append(String.format(Locale.ROOT, "%-40s %20s", name, plain(Nutrient.FASAT, totals, view) + (range.isEmpty() ? "" : " (" + range + ")")));
+        COLUMNS.subList(1, COLUMNS.size()).forEach(nutrient -> text.append(String.format(Locale.ROOT, " %16s", plain(nutrient, totals, view))));
         text.append(String.format(Locale.ROOT, " %10s %10s%n", Written.money(totals.used(view.basis()), view.currency()),
                 Written.money(totals.wasted(view.basis()), view.currency())));
     }

@@ -28,6 +28,6 @@ public record Add(Ingredient ingredient) implements Change {
 
     @Override
     public String told(UnaryOperator<String> names) {
-        return "add " + ingredient.food().name();
+        return "add " + Names.brief(ingredient);
     }
 }

@@ -37,6 +37,6 @@ public record BulkOut(Ingredient ingredient, int extraServes) implements Change 
 
     @Override
     public String told(UnaryOperator<String> names) {
-        return "bulk it out with " + ingredient.food().name();
+        return "bulk it out with " + Names.brief(ingredient);
     }
 }

@@ -71,6 +71,11 @@ public final class Item {
         return paid.bought();
     }
 
+    /** Grams as bought that are kept back for another dish. */
+    public double keptBack() {
+        return paid.kept();
+    }
+
     public Portion thrown() {
         return paid.thrown();
     }

@@ -25,9 +25,17 @@ public final class Names {
         return change instanceof BulkOut bulk ? Optional.of(bulk.ingredient()) : Optional.empty();
     }
 
-    /** The short name of an ingredient: what its food is called, up to the first comma. */
+    /**
+     * The short name of an ingredient: the word its cook gave it, such as "ribs", or what its food is called, up to the first
+     * comma, where the id is no word.
+     */
     public static String brief(Ingredient ingredient) {
-        return brief(ingredient.food().name());
+        String id = ingredient.id();
+        return isWord(id) && !id.equals(ingredient.food().id()) ? id.replace('-', ' ') : brief(ingredient.food().name());
+    }
+
+    private static boolean isWord(String id) {
+        return id.length() > 2 && id.chars().noneMatch(Character::isDigit);
     }
 
     /** A name up to its first comma: "chickpeas, tinned" is "chickpeas" when spoken. */

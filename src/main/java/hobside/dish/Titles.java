@@ -20,9 +20,9 @@ public final class Titles {
             case CUT_DOWN -> "less " + name;
             case LEAVE_OUT -> "no " + name;
             case ADD -> "add " + name;
-            case BULK_OUT -> "bulk out, " + name;
+            case BULK_OUT -> "bulk out: " + name;
             case COOK_ANOTHER_WAY -> ((CookAnotherWay) change).method().word() + " " + name;
-            case POUR_OFF -> "pour off, " + name;
+            case POUR_OFF -> "pour fat off " + name;
             case SKIM -> "chill and skim";
             case SMALLER_SERVE -> "smaller serve";
             case MORE_PEOPLE -> ((MorePeople) change).extra() + " more people";

@@ -16,6 +16,11 @@ public final class Scripts {
         return TextScript.of(talk(demo, study));
     }
 
+    /** The text for a screen of this width. */
+    public static String text(Demo demo, Study study, int width) {
+        return TextScript.of(talk(demo, study), width);
+    }
+
     public static String markdown(Demo demo, Study study) {
         return MarkdownScript.of(talk(demo, study));
     }

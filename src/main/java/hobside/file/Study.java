@@ -4,6 +4,7 @@ import hobside.advice.Offers;
 import hobside.advice.Pantry;
 import hobside.food.Shelf;
 import hobside.food.Substitutes;
+import hobside.guide.Component;
 import hobside.guide.Guide;
 import hobside.guide.GuideBook;
 import hobside.ledger.Books;
@@ -27,8 +28,9 @@ public record Study(Shelf shelf, Books books, Substitutes substitutes, GuideBook
         return new Offers(new Pantry(shelf::food, substitutes), books);
     }
 
+    /** The guides that say something of saturated fat. */
     public List<Guide> guides() {
-        return published.guides();
+        return published.guides().stream().filter(guide -> guide.line(Component.SATURATED).isPresent()).toList();
     }
 
     /** The guide of this key, else the one to begin with. */

@@ -18,6 +18,10 @@ public record Citation(String source, String date, Mark mark, String note) {
         return source + " (" + (date.isEmpty() ? "" : date + "; ") + mark.word() + ")";
     }
 
+    public boolean isConfirmed() {
+        return mark == Mark.CONFIRMED;
+    }
+
     /** What has to be added when the figure is spoken: nothing for a confirmed one. */
     String warning() {
         return mark == Mark.FROM_MEMORY ? " This figure is from memory: check it before you rely on it." : "";

@@ -4,6 +4,7 @@ import hobside.dish.Add;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
 import hobside.dish.CookAnotherWay;
+import hobside.dish.CutDown;
 import hobside.dish.Dilute;
 import hobside.dish.Ingredient;
 import hobside.dish.Item;
@@ -42,7 +43,7 @@ final class Doing {
             case RINSE -> new Hands("Rinse the " + name + " under cold running water and let it drain.", "Show the water that runs off.", List.of("a sieve"));
             case DILUTE -> thin((Dilute) change, name);
             case SWAP -> swap((Swap) change, name);
-            case CUT_DOWN -> new Hands("Measure out " + now(change.of()) + " of " + name + " in place of " + before(change.of()) + ".",
+            case CUT_DOWN -> new Hands("Measure out " + less((CutDown) change) + " of " + name + " in place of " + before(change.of()) + ".",
                     "Put both amounts side by side, the usual one and ours.", List.of("two bowls of one kind, to compare"));
             case LEAVE_OUT -> new Hands("Set the " + name + " to one side. It stays out today.", "Show the " + before(change.of()) + " that stay out.", List.of());
             case ADD -> new Hands("Add " + amount(((Add) change).ingredient()) + ".", "Show it before it goes in.", List.of());
@@ -81,8 +82,9 @@ final class Doing {
         return stand.pots().before().item(id).map(item -> item.origin().quantity().amount().written()).orElse("none");
     }
 
-    private String now(String id) {
-        return stand.pots().after().item(id).map(item -> grams(item.bought())).orElse("none");
+    /** In the cook's own unit where that is a handy amount, such as half a cup. */
+    private String less(CutDown change) {
+        return stand.pots().before().item(change.of()).map(item -> item.origin().quantity().amount().times(change.keep()).written()).orElse("less");
     }
 
     private static String grams(double grams) {
@@ -104,15 +106,25 @@ final class Doing {
     }
 
     private Hands thin(Dilute dilute, String name) {
-        double concentrate = stand.pots().before().item(dilute.of()).map(Dilute::volume).orElse(0.0);
+        double concentrate = stand.pots().before().item(dilute.of()).map(before -> Dilute.volume(before) * usedOf(dilute.of())).orElse(0.0);
         double left = Math.max(0, concentrate + dilute.water().value() - dilute.poured().value());
         String keep = left < 5 ? "All of it goes in." : "Cover the " + millilitres(left) + " that is left and keep it cold for another dish.";
         return new Hands("Stir " + millilitres(dilute.water().value()) + " of water into the " + name + ". Pour " + millilitres(dilute.poured().value())
                 + " of it into the pot. " + keep, "Show the jug with what is left: it is not in the pot.", List.of("a clear measuring jug"));
     }
 
-    private static String millilitres(double millilitres) {
-        return Math.round(millilitres / 10) * 10 + " ml";
+    /** The share of the usual amount that is taken in hand at all, before some of it is kept back. */
+    private double usedOf(String id) {
+        double usual = stand.demo().dish().ingredient(id).map(old -> old.quantity().asBought().value()).orElse(0.0);
+        return stand.pots().after().item(id).map(item -> usual == 0 ? 1 : (item.bought() + item.keptBack()) / usual).orElse(1.0);
+    }
+
+    /** In cups where that is a handy amount, with the millilitres beside it. */
+    private String millilitres(double millilitres) {
+        double cups = millilitres / stand.demo().dish().serving().spoons().cup().value();
+        boolean handy = cups > 0.2 && Math.abs(cups * 4 - Math.rint(cups * 4)) < 0.04;
+        String plain = Math.round(millilitres / 10) * 10 + " ml";
+        return handy ? Amount.of(Math.rint(cups * 4) / 4, "cup").written() + " (" + plain + ")" : plain;
     }
 
     private Hands swap(Swap swap, String old) {

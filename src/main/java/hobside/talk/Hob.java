@@ -1,5 +1,6 @@
 package hobside.talk;
 
+import hobside.dish.Item;
 import hobside.dish.MethodStep;
 import hobside.dish.Names;
 import hobside.dish.Stage;
@@ -53,9 +54,14 @@ final class Hob {
         return step.minutes() > 0 ? words + " (About " + step.minutes() + " minutes.)" : words;
     }
 
+    /** The word its cook uses, or the name of what has taken its place. */
+    private String name(Item item, UnaryOperator<String> names) {
+        boolean same = stand.demo().dish().ingredient(item.id()).map(old -> old.food().id().equals(item.food().id())).orElse(true);
+        return same ? names.apply(item.id()) : Names.brief(item.food().name());
+    }
+
     private String name(String id) {
         UnaryOperator<String> names = Names.of(stand.demo().dish(), stand.demo().plan());
-        return stand.pots().after().item(id).map(item -> Names.brief(item.food().name()))
-                .orElse(names.apply(id) + " (left out today)");
+        return stand.pots().after().item(id).map(item -> name(item, names)).orElse(names.apply(id) + " (left out today)");
     }
 }

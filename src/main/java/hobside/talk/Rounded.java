@@ -1,39 +1,44 @@
 package hobside.talk;
 
 import hobside.measure.Range;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /**
  * A figure rounded no finer than its range allows, as one would say it aloud.
  *
- * <p>The step is 1, 2 or 5 times a power of ten, at least a quarter of the width from low to high, and never finer than the
- * step asked for: 9.3 with a range of 7.1 to 11.6 is said as "9", 31.7 with 22 to 41 as "30".
+ * <p>The step is a half, 1, 5, 10, 50 and so on: the first of these, from the finest asked for, that is at least a quarter of the
+ * width from low to high. So 28.9 within 26.0 to 32.0 is said as "30", and 9.3 within 8.1 to 10.6 as "9".
  */
 final class Rounded {
 
     private Rounded() {}
 
     static double of(Range range, double finest) {
-        double step = step(range.width() / 4, finest);
-        return Math.round(range.typical() / step) * step;
+        return to(range.typical(), step(range, finest));
     }
 
-    private static double step(double atLeast, double finest) {
+    static double to(double value, double step) {
+        return Math.round(value / step) * step;
+    }
+
+    static double step(Range range, double finest) {
         double step = finest;
-        for (int i = 0; step < atLeast; i++) {
-            step = finest * new double[] {2, 5, 10}[i % 3] * Math.pow(10, i / 3);
+        while (step < range.width() / 4) {
+            step = coarser(step);
         }
         return step;
     }
 
-    /** A rounded figure without a needless ".0". */
-    static String written(double value) {
-        long whole = Math.round(value);
-        return Math.abs(value - whole) < 1e-9 ? Long.toString(whole) : oneOrTwoDecimals(value);
+    /** The next coarser step: a half, 1, 5, 10, 50, 100; and 0.05, 0.1, 0.5 for money. */
+    private static double coarser(double step) {
+        double power = Math.pow(10, Math.floor(Math.log10(step) + 1e-9));
+        return Math.abs(step / power - 5) < 1e-9 ? power * 10 : power * 5;
     }
 
-    private static String oneOrTwoDecimals(double value) {
-        double tenths = value * 10;
-        boolean one = Math.abs(tenths - Math.round(tenths)) < 1e-9;
-        return java.math.BigDecimal.valueOf(value).setScale(one ? 1 : 2, java.math.RoundingMode.HALF_UP).toPlainString();
+    /** A rounded figure without a needless ".0". */
+    static String written(double value) {
+        BigDecimal exact = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        return exact.scale() <= 0 ? exact.toBigInteger().toString() : exact.toPlainString();
     }
 }

@@ -65,12 +65,17 @@ public final class Spoken {
 
     /** A weight that can be said: "about 9 grams", "about half a gram", "less than half a gram". Negative ones lose their sign. */
     public static String grams(Range range) {
+        return grams(range, !range.isExact());
+    }
+
+    static String grams(Range range, boolean about) {
         Range size = range.typical() < 0 ? range.times(-1) : range;
         if (size.typical() < 0.25) {
             return "less than half a gram";
         }
         double rounded = Rounded.of(size, size.typical() < 3 ? 0.5 : 1);
-        return about(size, rounded) + gramsWritten(rounded);
+        boolean exact = !about && Math.abs(size.typical() - rounded) < 1e-9;
+        return (exact ? "" : "about ") + gramsWritten(rounded);
     }
 
     private static String gramsWritten(double grams) {
@@ -81,12 +86,9 @@ public final class Spoken {
         return (long) Math.floor(grams) + half + (grams == 1 ? " gram" : " grams");
     }
 
-    /** The bare number of a weight, for "from 29 down to 20". */
-    public static String number(Range range) {
-        if (range.typical() < 0.25) {
-            return "less than half";
-        }
-        return Rounded.written(Rounded.of(range, range.typical() < 3 ? 0.5 : 1));
+    /** "about 10"; "less than half a gram" where rounding would leave nothing of something. */
+    static String numberOrLess(double rounded, double typical) {
+        return rounded == 0 ? grams(Range.exactly(typical), true) : "about " + Rounded.written(rounded);
     }
 
     /** "about 220 kilocalories", to the ten or coarser. */
@@ -117,11 +119,6 @@ public final class Spoken {
         String digits = whole ? Long.toString(Math.round(major)) : java.math.BigDecimal.valueOf(major)
                 .setScale(currency.minorDigits(), java.math.RoundingMode.HALF_UP).toPlainString();
         return digits + " " + (Math.abs(major - 1) < 1e-9 ? currency.one() : currency.many());
-    }
-
-    private static String about(Range range, double rounded) {
-        boolean exact = range.isExact() && Math.abs(range.typical() - rounded) < 1e-9;
-        return exact ? "" : "about ";
     }
 
     /** "at least " in front of a figure that is only the known part. */

@@ -10,7 +10,6 @@ import hobside.guide.Component;
 import hobside.ledger.Basis;
 import hobside.ledger.Comparison;
 import hobside.ledger.Step;
-import hobside.measure.Amount;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -65,7 +64,7 @@ public final class TalkWriter {
         List<String> about = new ArrayList<>();
         int minutes = demo.dish().method().stream().mapToInt(step -> step.minutes()).sum();
         about.add("For " + Math.round(stand.pots().after().serves()) + " serves. Cooking takes about " + minutes + " minutes in all.");
-        stand.beside().guide().ifPresent(guide -> about.add("Held against: " + guide.published().named() + "."));
+        stand.beside().guide().ifPresent(guide -> about.add("Held against: " + guide.published().named() + ". " + DayShare.small(guide)));
         if (!demo.note().isEmpty()) {
             about.add("Note: " + demo.note());
         }
@@ -74,7 +73,7 @@ public final class TalkWriter {
 
     private Talk.Section welcome() {
         List<Cue> cues = new ArrayList<>();
-        cues.add(Cue.say("Good day, everybody, and welcome. Today we cook " + demo.dish().name() + ". " + demo.dish().heading().story()));
+        cues.add(Cue.say("Good day, everybody, and welcome. Today's dish is " + demo.dish().name() + ". " + demo.dish().heading().story()));
         cues.add(Cue.say("It is a dish people love, and it will still be that dish when we are done. We change it one small step at a time,"
                 + " and after each step we look at the board."));
         var start = stand.ledger().start().of(Nutrient.FASAT, Basis.SERVE);
@@ -97,7 +96,7 @@ public final class TalkWriter {
         return stand.pots().before().items().stream()
                 .max(java.util.Comparator.comparingDouble(TalkWriter::saturated))
                 .filter(item -> all > 0)
-                .map(item -> "Most of it comes from one thing: the " + Names.brief(item.food().name()) + " brings "
+                .map(item -> "Most of it comes from one thing: the " + Names.brief(item.origin()) + " brings "
                         + Spoken.share(hobside.measure.Range.exactly(saturated(item) / all)) + " of it.")
                 .filter(words -> !words.contains("hardly") && !words.contains("a tenth") && !words.contains("a fifth") && !words.contains("a quarter"));
     }
@@ -112,7 +111,7 @@ public final class TalkWriter {
 
     private Talk.Section bench() {
         List<Cue> cues = new ArrayList<>();
-        stand.pots().after().items().forEach(item -> cues.add(Cue.act(line(item))));
+        stand.pots().after().items().forEach(item -> cues.add(Cue.act(Shopping.line(item, demo.dish()))));
         Set<String> needs = new LinkedHashSet<>();
         told().forEach(change -> needs.addAll(doing.of(change).needs()));
         needs.add("a level teaspoon and a little oil in a glass, to show fat by the spoon");
@@ -123,15 +122,6 @@ public final class TalkWriter {
 
     private List<Change> told() {
         return stand.ledger().steps().stream().filter(Step::counts).map(step -> step.planned().change()).toList();
-    }
-
-    /** One line of the list: what goes in today, and what it stands in for. */
-    private String line(Item item) {
-        boolean same = Math.abs(item.bought() - item.origin().quantity().asBought().value()) < 0.5;
-        String amount = same ? item.origin().quantity().amount().written() : Amount.grams(Math.round(item.bought())).written();
-        String words = item.origin().preparation().words();
-        Optional<String> old = demo.dish().ingredient(item.id()).map(each -> each.food().name()).filter(name -> !name.equals(item.food().name()));
-        return amount + " " + item.food().name() + old.map(name -> " (in place of " + name + ")").orElse(words.isEmpty() ? "" : ", " + words);
     }
 
     private Optional<Talk.Section> hobSection(List<Cue> steps) {
@@ -149,11 +139,12 @@ public final class TalkWriter {
         Reason reason = Reason.of(change, demo.dish(), stand.beside().substitutes());
         Comparison told = step.told();
         List<Cue> cues = new ArrayList<>();
-        cues.add(Cue.say(opening(number) + " we " + weForm(change) + ". " + reason.why()));
+        cues.add(Cue.say(opening(number) + ", we " + title(change) + ". " + reason.why()));
         cues.add(Cue.act(hands.act()));
         cues.add(Cue.show(hands.show()));
-        cues.add(Cue.say(Sayings.saturated(told) + " " + Sayings.energyAndCost(told, stand.beside().currency())));
-        cues.add(Cue.say("What it does not do: " + lowered(reason.not())));
+        cues.add(Cue.say(Sayings.saturated(told) + Sayings.sharing(told) + " " + Sayings.energyAndCost(told, stand.beside().currency())
+                + Sayings.salt(told)));
+        cues.add(Cue.say("And what does it not do? " + reason.not()));
         cues.addAll(care.ofChange(change));
         if (!step.planned().note().isEmpty()) {
             cues.add(Cue.act("Your note: " + step.planned().note()));
@@ -166,19 +157,11 @@ public final class TalkWriter {
         if (number == 1) {
             return "First";
         }
-        return number == last ? "Last" : number % 2 == 0 ? "Next" : "Then";
+        return number == last ? "And last" : number % 2 == 0 ? "Next" : "Then";
     }
 
     private String title(Change change) {
         return Names.title(change, demo.dish(), demo.plan());
-    }
-
-    private String weForm(Change change) {
-        return title(change);
-    }
-
-    private static String lowered(String sentence) {
-        return sentence.isEmpty() || sentence.startsWith("I ") ? sentence : Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1);
     }
 
     private Talk.Section blocked(Step step) {
@@ -193,7 +176,7 @@ public final class TalkWriter {
         cues.add(Cue.say("We began with " + Spoken.grams(whole.before().of(Nutrient.FASAT, Basis.SERVE).range()) + " of saturated fat on each plate. Now it is "
                 + Spoken.grams(whole.after().of(Nutrient.FASAT, Basis.SERVE).range()) + ": " + Recap.share(share) + " " + day(whole.after())));
         Recap.most(stand.ledger()).ifPresent(step -> cues.add(Cue.say("The step that did most was to " + title(step.planned().change()) + ".")));
-        cues.add(Cue.say(Sayings.energyAndCost(whole, stand.beside().currency())));
+        cues.add(Cue.say(Sayings.energyAndCost(whole, stand.beside().currency()) + Sayings.salt(whole)));
         String spoons = Sayings.spoons(whole);
         if (!spoons.isEmpty()) {
             cues.add(Cue.show(spoons));
@@ -207,7 +190,6 @@ public final class TalkWriter {
         List<Cue> cues = new ArrayList<>();
         cues.add(Cue.act("Clear the table, then bring the finished dish to the front. Hand round small tastes, one or two bites, each with its own spoon."));
         cues.addAll(care.atTheTable());
-        cues.add(Cue.say("If you have a question about your own health or your medicine, please ask your doctor or a licensed dietitian. We only cook here."));
         return Talk.Section.of("What to hand round", cues);
     }
 }

@@ -4,38 +4,55 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** The talk as plain text, 80 columns wide, to be read from a sheet at the hob. */
+/** The talk as plain text, as wide as a sheet, to be read from a sheet at the hob. */
 public final class TextScript {
 
-    private static final int WIDTH = 80;
+    /** The width of a sheet. */
+    public static final int SHEET = 80;
+
+    private static final int LEAST = 50;
     private static final int INDENT = 11;
 
-    private TextScript() {}
+    private final int width;
+    private final List<String> lines = new ArrayList<>();
 
-    public static String of(Talk talk) {
-        List<String> lines = new ArrayList<>();
-        lines.add(talk.title().toUpperCase(Locale.ROOT));
-        lines.add("=".repeat(Math.min(WIDTH, talk.title().length())));
-        talk.about().forEach(words -> lines.addAll(Wrapped.lines(words, WIDTH)));
-        talk.sections().forEach(section -> section(section, lines));
-        return String.join("\n", lines) + "\n";
+    private TextScript(int width) {
+        this.width = width;
     }
 
-    private static void section(Talk.Section section, List<String> lines) {
+    public static String of(Talk talk) {
+        return of(talk, SHEET);
+    }
+
+    /** The same for a screen of another width, 50 columns at the least. */
+    public static String of(Talk talk, int width) {
+        TextScript script = new TextScript(Math.max(LEAST, width));
+        script.write(talk);
+        return String.join("\n", script.lines) + "\n";
+    }
+
+    private void write(Talk talk) {
+        lines.addAll(Wrapped.lines(talk.title().toUpperCase(Locale.ROOT), width));
+        lines.add("=".repeat(Math.min(width, talk.title().length())));
+        talk.about().forEach(words -> lines.addAll(Wrapped.lines(words, width)));
+        talk.sections().forEach(this::section);
+    }
+
+    private void section(Talk.Section section) {
         lines.add("");
         lines.add("");
-        lines.addAll(Wrapped.lines(section.heading().toUpperCase(Locale.ROOT), WIDTH));
-        lines.add("-".repeat(WIDTH));
+        lines.addAll(Wrapped.lines(section.heading().toUpperCase(Locale.ROOT), width));
+        lines.add("-".repeat(width));
         boolean list = section.heading().equals("What is needed");
         for (Cue cue : section.cues()) {
             if (list && cue.kind() != Cue.Kind.TAKE_CARE) {
-                hanging("  [ ] ", cue.words(), lines);
+                hanging("  [ ] ", cue.words());
             } else {
                 lines.add("");
-                hanging(label(cue.kind()), cue.words(), lines);
+                hanging(label(cue.kind()), cue.words());
             }
         }
-        section.board().ifPresent(board -> board(board, lines));
+        section.board().ifPresent(this::board);
     }
 
     private static String label(Cue.Kind kind) {
@@ -43,23 +60,23 @@ public final class TextScript {
         return word + " ".repeat(INDENT - word.length());
     }
 
-    private static void hanging(String label, String words, List<String> lines) {
+    private void hanging(String label, String words) {
         String front = label;
-        for (String line : Wrapped.lines(words, WIDTH - label.length())) {
+        for (String line : Wrapped.lines(words, width - label.length())) {
             lines.add(front + line);
             front = " ".repeat(label.length());
         }
     }
 
-    private static void board(Talk.Board board, List<String> lines) {
+    private void board(Talk.Board board) {
         lines.add("");
         String head = "  +-- The board: " + board.caption().toLowerCase(Locale.ROOT) + ", a serve ";
-        lines.add(head + "-".repeat(WIDTH - 3 - head.length()) + "+");
+        lines.add(head + "-".repeat(width - 3 - head.length()) + "+");
         for (Talk.Board.Line line : board.lines()) {
-            String row = "  |  " + padded(line.label(), 26) + padded(line.now(), 24) + line.moved();
-            lines.add(padded(row, WIDTH - 3) + "|");
+            String row = "  |  " + padded(line.label(), width < SHEET - 4 ? 16 : 26) + padded(line.now(), 24) + line.moved();
+            lines.add(padded(row.length() > width - 3 ? row.substring(0, width - 3) : row, width - 3) + "|");
         }
-        lines.add("  +" + "-".repeat(WIDTH - 6) + "+");
+        lines.add("  +" + "-".repeat(width - 6) + "+");
     }
 
     private static String padded(String text, int width) {

@@ -18,7 +18,12 @@ import java.util.List;
 final class PlanPane {
 
     private static final int FIGURE = 7;
-    private static final int WIDE = 62;
+    private static final int ENERGY = 12;
+    private static final int COST = 9;
+
+    /** From this width on there is room for energy and cost, and from the next for titles in full. */
+    private static final int WIDE = 60;
+    private static final int WIDER = 80;
 
     private PlanPane() {}
 
@@ -53,7 +58,7 @@ final class PlanPane {
         frame.putRight(0, frame.width() - 1 - FIGURE, "saves", Style.QUIET);
         if (frame.width() >= WIDE) {
             frame.putRight(0, frame.width() - 1 - 2 * FIGURE - 2, "energy", Style.QUIET);
-            frame.putRight(0, frame.width() - 1 - 3 * FIGURE - 4, "cost", Style.QUIET);
+            frame.putRight(0, frame.width() - 1 - 2 * FIGURE - 2 - ENERGY, "cost", Style.QUIET);
         }
     }
 
@@ -64,9 +69,9 @@ final class PlanPane {
 
     private static void step(Bench bench, Frame line, int number) {
         Step step = bench.desk().ledger().steps().get(number - 1);
-        String title = title(bench, step, line.width() >= WIDE);
+        String title = title(bench, step, line.width() >= WIDER);
         int end = line.width() - 1;
-        int room = end - 2 * FIGURE - (line.width() >= WIDE ? 2 * FIGURE + 4 : 0) - 5;
+        int room = end - 2 * FIGURE - (line.width() >= WIDE ? ENERGY + COST + 2 : 0) - 5;
         line.putRight(0, 4, String.valueOf(number), Style.QUIET);
         line.put(0, 5, Lines.fit(title, room), step.counts() ? Style.PLAIN : Style.QUIET);
         line.putRight(0, end, left(step.after().of(Nutrient.FASAT, bench.basis())), Style.PLAIN);
@@ -91,7 +96,7 @@ final class PlanPane {
             Range energy = step.told().saved(Nutrient.ENERC, basis).range();
             putMoved(line, end - FIGURE - 2, Written.moved(Nutrient.ENERC, energy), energy);
             Figure cost = step.told().savedCost(basis);
-            putMoved(line, end - 2 * FIGURE - 4, Written.moved(cost, bench.desk().study().books().prices().currency()), cost.range());
+            putMoved(line, end - FIGURE - 2 - ENERGY, Written.moved(cost, bench.desk().study().books().prices().currency()), cost.range());
         }
     }
 

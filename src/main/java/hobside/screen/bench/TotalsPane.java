@@ -63,7 +63,8 @@ public final class TotalsPane {
         String words = Written.moved(Nutrient.FASAT, saved);
         int after = frame.put(1, MOVED, words, style(words, saved));
         double share = whole.savedShare(Nutrient.FASAT, basis).typical();
-        frame.put(1, after + 1, words.equals("same") ? "" : Written.percent(share), Style.PLAIN);
+        String percent = words.equals("same") ? "" : Written.percent(share);
+        frame.put(1, after + 1, after + 1 + TextWidth.of(percent) < frame.width() ? percent : "", Style.PLAIN);
         potFigure(frame, 1, Written.figure(Nutrient.FASAT, whole.after().of(Nutrient.FASAT, Basis.POT)), pot);
     }
 
@@ -85,8 +86,8 @@ public final class TotalsPane {
         frame.put(3, LABEL, "cost", Style.STRONG);
         int at = frame.put(3, NOW, Written.money(now.used(basis), currency), Style.BOARD);
         if (now.wasted(basis).typical() >= 0.5) {
-            String wasted = Written.money(new Figure(now.wasted(basis).range(), false), currency);
-            frame.put(3, at + 1, Lines.fit(wasted + " of it thrown", WAS - at - 2), Style.QUIET);
+            String wasted = Written.money(new Figure(now.wasted(basis).range(), false), currency).replace(" " + currency.sign(), "");
+            frame.put(3, at + 1, Lines.fit(wasted + " wasted", WAS - at - 2), Style.QUIET);
         }
         frame.put(3, WAS, Written.money(whole.before().used(basis), currency), Style.PLAIN);
         Figure saved = whole.savedCost(basis);

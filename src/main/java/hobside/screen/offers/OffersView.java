@@ -11,6 +11,7 @@ import hobside.screen.Frame;
 import hobside.screen.Keys;
 import hobside.screen.Lines;
 import hobside.screen.Style;
+import hobside.screen.TextWidth;
 import hobside.screen.ask.Cursor;
 import hobside.screen.bench.BenchView;
 import hobside.screen.bench.TotalsPane;
@@ -54,7 +55,8 @@ final class OffersView {
     private static void row(Frame line, Offer offer, Currency currency) {
         int end = line.width() - 2;
         int room = end - COST - ENERGY - SATURATED - 4;
-        line.put(0, 3, Lines.fit(offer.title(), room), offer.blocked().isPresent() ? Style.QUIET : Style.PLAIN);
+        String title = TextWidth.of(offer.title()) <= room ? offer.title() : offer.brief();
+        line.put(0, 3, Lines.fit(title, room), offer.blocked().isPresent() ? Style.QUIET : Style.PLAIN);
         if (offer.blocked().isPresent()) {
             line.putRight(0, end, "cannot be done here", Style.QUIET);
             return;

@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A page to read, scrolled by the arrow keys. Lines are wrapped to the width there is. */
-public record ReadScreen(Screen back, String title, List<String> lines, int top) implements Screen {
+public record ReadScreen(Screen back, String title, Page page, int top) implements Screen {
 
     /** The keys of a page. */
     enum Action implements Keys.Bound {
@@ -38,7 +38,7 @@ public record ReadScreen(Screen back, String title, List<String> lines, int top)
 
     /** The script of the demo on the bench. */
     public static ReadScreen talk(Bench bench) {
-        return new ReadScreen(bench, "The script as it stands", List.of(Scripts.text(bench.desk().demo(), bench.desk().study()).split("\n")), 0);
+        return new ReadScreen(bench, "The script as it stands", Page.of(width -> List.of(Scripts.text(bench.demo(), bench.desk().study(), width).split("\n"))), 0);
     }
 
     /** The help page of a screen, from its table of keys. */
@@ -47,13 +47,13 @@ public record ReadScreen(Screen back, String title, List<String> lines, int top)
         for (Keys.Bound action : actions) {
             Keys.Binding binding = action.binding();
             String keys = binding.allKeys();
-            lines.add("  " + keys + " ".repeat(Math.max(1, 18 - keys.length())) + binding.help());
+            lines.add(keys + "\t" + binding.help());
         }
         lines.addAll(List.of("", "Figures: \"▼ 9.1 g\" is less than before, \"▲\" is more, \"≥\" is at least so much because a figure or a",
                 "price is not known. In brackets stand the low and the high end of what is usual.", "",
                 "Hobside gives figures, not medical advice. Follow your local food-safety rules, and leave questions about",
                 "somebody's own health to a doctor or a licensed dietitian."));
-        return new ReadScreen(back, name, lines, 0);
+        return new ReadScreen(back, name, Page.of(width -> wrapped(lines, width)), 0);
     }
 
     @Override
@@ -79,36 +79,41 @@ public record ReadScreen(Screen back, String title, List<String> lines, int top)
     private Next jump(Key key) {
         return switch (key.kind()) {
             case HOME -> to(0);
-            case END -> to(lines.size());
+            case END -> to(page.size());
             case CHARACTER, CTRL, FUNCTION, ENTER, ESCAPE, TAB, BACK_TAB, UP, DOWN, LEFT, RIGHT, PAGE_UP, PAGE_DOWN, BACKSPACE, DELETE,
                     INSERT -> Next.to(this);
         };
     }
 
     private Next to(int row) {
-        return Next.to(new ReadScreen(back, title, lines, Math.max(0, Math.min(lines.size() - 4, row))));
+        return Next.to(new ReadScreen(back, title, page, Math.max(0, Math.min(page.size() - 4, row))));
     }
 
     @Override
     public void view(Frame frame) {
         frame.put(0, 1, title, Style.TITLE);
         frame.horizontal(1, 0, frame.width() - 1);
-        int row = 2;
-        for (int i = top; i < lines.size() && row < frame.height() - 2; i++) {
-            for (String line : wrapped(lines.get(i), frame.width() - 2)) {
-                if (row < frame.height() - 2) {
-                    frame.put(row++, 1, line, style(lines.get(i)));
-                }
-            }
+        List<String> lines = page.lines(frame.width() - 2);
+        for (int row = 2; row < frame.height() - 2 && top + row - 2 < lines.size(); row++) {
+            String line = lines.get(top + row - 2);
+            frame.put(row, 1, line, style(line));
         }
         frame.horizontal(frame.height() - 2, 0, frame.width() - 1);
-        int part = lines.size() <= 4 ? 100 : Math.round(100f * top / (lines.size() - 4));
+        int part = lines.size() <= 4 ? 100 : Math.min(100, Math.round(100f * top / (lines.size() - 4)));
         frame.putRight(frame.height() - 1, frame.width() - 1, part + " %", Style.QUIET);
         Keys.line(frame.part(new hobside.screen.Area(0, 0, frame.height(), frame.width() - 6)), List.of(Action.values()));
     }
 
+    private static List<String> wrapped(List<String> lines, int width) {
+        return lines.stream().flatMap(line -> wrapped(line, width).stream()).toList();
+    }
+
     /** A line keeps its indent; what does not fit goes below it, indented alike. */
     private static List<String> wrapped(String line, int width) {
+        int tab = line.indexOf('\t');
+        if (tab >= 0) {
+            return beside(line.substring(0, tab), line.substring(tab + 1), width);
+        }
         String text = line.stripLeading();
         String indent = " ".repeat(Math.min(line.length() - text.length(), 20));
         if (hobside.screen.TextWidth.of(line) <= width || text.isEmpty()) {
@@ -116,6 +121,18 @@ public record ReadScreen(Screen back, String title, List<String> lines, int top)
         }
         return Lines.wrap(text, width - indent.length()).stream().map(each -> indent + each).toList();
     }
+
+    /** Keys on the left, what they do on the right. */
+    private static List<String> beside(String keys, String words, int width) {
+        List<String> lines = new ArrayList<>();
+        for (String each : Lines.wrap(words, width - KEYS_WIDE)) {
+            String left = lines.isEmpty() ? keys : "";
+            lines.add(left + " ".repeat(Math.max(1, KEYS_WIDE - left.length())) + each);
+        }
+        return lines;
+    }
+
+    private static final int KEYS_WIDE = 18;
 
     private static Style style(String line) {
         boolean heading = !line.isBlank() && line.equals(line.toUpperCase(java.util.Locale.ROOT)) && line.chars().anyMatch(Character::isLetter);

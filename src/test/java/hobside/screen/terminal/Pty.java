@@ -99,10 +99,14 @@ public final class Pty implements AutoCloseable {
         return all;
     }
 
-    /** Waits for the end and returns its exit code. */
+    /** Waits for the end and returns its exit code; a program that does not end is a failure, not a wait for ever. */
     public int end() throws IOException {
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
         try {
             while (readSome()) {
+                if (System.nanoTime() > until) {
+                    throw new AssertionError("the program did not end; this came: " + printable(seen));
+                }
                 // What is still said on the way out is kept in what was seen.
                 continue;
             }

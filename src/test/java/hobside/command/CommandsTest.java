@@ -1,0 +1,120 @@
+package hobside.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hobside.file.Kitchen;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CommandsTest {
+
+    @TempDir
+    Path folder;
+
+    private final ByteArrayOutputStream answers = new ByteArrayOutputStream();
+    private final ByteArrayOutputStream complaints = new ByteArrayOutputStream();
+
+    private Exit run(String... words) {
+        Commands.Streams streams = new Commands.Streams(new PrintStream(answers, true, StandardCharsets.UTF_8),
+                new PrintStream(complaints, true, StandardCharsets.UTF_8), UnaryOperator.identity());
+        return new Commands(Given.parse(List.of(words)), Kitchen.at(folder), streams).run();
+    }
+
+    private String answered() {
+        return answers.toString(StandardCharsets.UTF_8);
+    }
+
+    private String complained() {
+        return complaints.toString(StandardCharsets.UTF_8);
+    }
+
+    private String file(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text).toString();
+    }
+
+    /** A dish with its own foods, so that any composition table can be tried. */
+    private static final String INLINE = """
+            {"hobside": "dish/1", "name": "Two things", "serves": 4, "moisture": -20,
+             "foods": [
+               {"id": "this", "name": "this", "per100g": {"ENERC": 1000, "ENERC_KCAL": 239, "FAT": 20, "FASAT": 10, "PROCNT": 5, "CHOCDF": 1, "NA": 50}},
+               {"id": "that", "name": "that", "per100g": {"ENERC": 400, "ENERC_KCAL": 95.6, "FAT": 1, "FASAT": 0.5, "PROCNT": 2, "CHOCDF": 20, "NA": 10}}],
+             "ingredients": [{"food": "this", "amount": "400 g"}, {"food": "that", "amount": "600 g"}],
+             "plan": [{"change": "cut-down", "of": "this", "keep": 0.5}]}
+            """;
+
+    @Test
+    void totals_of_a_dish_with_inline_foods_can_be_checked_in_the_head() throws IOException {
+        assertEquals(Exit.DONE, run("totals", file("two.json", INLINE), "--json"));
+        // 400 g with 10 and 600 g with 0.5 per 100 g: 43 g in the pot, 10.75 a serve, 43 in 800 g cooked
+        assertTrue(answered().contains("\"perPot\": { \"ENERC\": { \"low\": 6400, \"typical\": 6400, \"high\": 6400 }"), answered());
+        assertTrue(answered().contains("\"FASAT\": { \"low\": 10.75, \"typical\": 10.75, \"high\": 10.75 }"), answered());
+        assertTrue(answered().contains("\"FASAT\": { \"low\": 5.375, \"typical\": 5.375, \"high\": 5.375 }"), answered());
+        assertTrue(answered().contains("\"cookedGrams\": { \"low\": 800, \"typical\": 800, \"high\": 800 }"), answered());
+    }
+
+    @Test
+    void unknown_figures_are_marked_at_least_in_the_json() throws IOException {
+        run("totals", file("two.json", INLINE.replace("\"FASAT\": 0.5, ", "")), "--json");
+        assertTrue(answered().contains("\"FASAT\": { \"low\": 10, \"typical\": 10, \"high\": 10, \"atLeast\": true }"), answered());
+    }
+
+    @Test
+    void totals_as_text_have_a_row_for_the_start_and_each_change() {
+        assertEquals(Exit.DONE, run("totals", "ropewalk-rib-pot"));
+        assertTrue(answered().contains("as it is cooked here"));
+    }
+
+    @Test
+    void a_script_of_a_bundled_dish_is_words_to_be_spoken() {
+        assertEquals(Exit.DONE, run("script", "lantern-night-pumpkin-pot"));
+        assertTrue(answered().startsWith("LANTERN NIGHT PUMPKIN POT\n"));
+        assertTrue(answered().contains("SAY        Good day, everybody"));
+    }
+
+    @Test
+    void a_file_that_is_not_there_says_what_could_be_meant() {
+        assertEquals(Exit.BAD_INPUT, run("totals", "ropewalk-rib-pott"));
+        assertTrue(complained().contains("did you mean \"ropewalk-rib-pot\"?"), complained());
+    }
+
+    @Test
+    void check_lists_all_faults_of_all_files() throws IOException {
+        String dish = file("dish.json", INLINE.replace("\"400 g\"", "\"-4 g\"").replace("\"serves\": 4", "\"serves\": 0"));
+        String foods = file("foods.json", "{\"hobside\": \"foods/1\", \"group\": \"own\", \"foods\": [{\"id\": \"x\", \"name\": \"x\", \"per100g\": {\"FAT\": 200}}]}");
+        assertEquals(Exit.BAD_INPUT, run("check", dish, foods));
+        assertTrue(complained().contains("dish.json:1: serves"), complained());
+        assertTrue(complained().contains("ingredients[0].amount"), complained());
+        assertTrue(complained().contains("per100g.FAT"), complained());
+        assertTrue(answered().startsWith("2 files looked at: "), answered());
+    }
+
+    @Test
+    void check_finds_nothing_wrong_with_what_is_sound() throws IOException {
+        assertEquals(Exit.DONE, run("check", file("two.json", INLINE)));
+        assertEquals("1 file looked at: no fault found.\n", answered());
+    }
+
+    @Test
+    void foods_finds_by_other_names_and_says_when_nothing_fits() {
+        assertEquals(Exit.DONE, run("foods", "ghee"));
+        assertTrue(answered().contains("USDA SR28"));
+        assertEquals(Exit.NO_ANSWER, run("foods", "zzzzqqqq"));
+    }
+
+    @Test
+    void use_that_is_not_understood_is_explained() {
+        assertEquals(Exit.BAD_INPUT, run("totals"));
+        assertTrue(complained().contains("needs the name of one dish"));
+        assertTrue(Given.parse(List.of("--shout")).problem().orElseThrow().contains("--shout"));
+        assertTrue(Given.parse(List.of("--\u001b[2J")).problem().orElseThrow().chars().noneMatch(Character::isISOControl));
+    }
+}
