@@ -29,7 +29,11 @@ final class TrimAccuracy {
             Nutrient.ENERC_KCAL, "energy_kcal", Nutrient.WATER, "water_g", Nutrient.PROCNT, "protein_g");
     private static final double GRAMS = 1000;
 
+    /** The weighed share and the one that the fat figures give are two findings of one thing; this near, they agree. */
+    private static final double AGREE = 0.02;
+
     private final Map<Nutrient, Judged> untrimmed = new LinkedHashMap<>();
+    private final Map<Nutrient, Judged> agreeing = new LinkedHashMap<>();
     private final Map<String, Judged> saturatedByKind = new LinkedHashMap<>();
     private double furthestFromLean;
     private int cautions;
@@ -37,7 +41,10 @@ final class TrimAccuracy {
     private int used;
 
     private TrimAccuracy() {
-        List.of(Nutrient.FASAT, Nutrient.FAT, Nutrient.ENERC_KCAL).forEach(nutrient -> untrimmed.put(nutrient, new Judged()));
+        for (Nutrient nutrient : List.of(Nutrient.FASAT, Nutrient.FAT, Nutrient.ENERC_KCAL)) {
+            untrimmed.put(nutrient, new Judged());
+            agreeing.put(nutrient, new Judged());
+        }
     }
 
     static void print(Path folder) throws IOException {
@@ -76,6 +83,9 @@ final class TrimAccuracy {
         Food cut = cut(row);
         Composition whole = ReferenceTables.composition(row, "whole_", COLUMNS);
         untrimmed.forEach((nutrient, judged) -> judged.add(cut.name(), whole.of(nutrient).orElseThrow(), cut.composition().of(nutrient).orElseThrow()));
+        if (Math.abs(row.number("removed_fraction_from_refuse") - row.number("removed_fraction_from_fat")) <= AGREE) {
+            agreeing.forEach((nutrient, judged) -> judged.add(cut.name(), whole.of(nutrient).orElseThrow(), cut.per100g(nutrient)));
+        }
         saturatedByKind.computeIfAbsent(row.text("state") + ", " + row.text("part_removed"), key -> new Judged())
                 .add(cut.name(), whole.of(Nutrient.FASAT).orElseThrow(), cut.composition().of(Nutrient.FASAT).orElseThrow());
     }
@@ -97,7 +107,9 @@ final class TrimAccuracy {
         Paper.line("used %d sets; left out: %d with a caution, %d without a weighed share or a part", used, cautions, withoutShare);
         Paper.line("%-22s %5s %9s %9s %11s %11s  %s", "per 100 g", "n", "median %", "90th %", "within 3 %", "within 5 %", "worst");
         untrimmed.forEach((nutrient, judged) -> row(nutrient.word(), judged));
-        Paper.line("saturated fat by kind:");
+        Paper.line("those whose weighed share agrees within %.2f with the share that their fat figures give:", AGREE);
+        agreeing.forEach((nutrient, judged) -> row(nutrient.word(), judged));
+        Paper.line("saturated fat by kind, all sets:");
         saturatedByKind.forEach(TrimAccuracy::row);
         Paper.line("trimmed in the pot by the weighed share: furthest from the lean record %.1e g or kcal per 100 g", furthestFromLean);
     }
