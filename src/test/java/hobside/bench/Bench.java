@@ -3,7 +3,10 @@ package hobside.bench;
 import java.io.IOException;
 import java.util.Arrays;
 
-/** Runs one of the measurements: {@code start} or {@code keys}. They need the built jar and launcher in target. */
+/**
+ * Runs one of the measurements. {@code start} and {@code keys} need the built jar and launcher in target; {@code ledger} and
+ * {@code accuracy FOLDER} need nothing but the classes.
+ */
 public final class Bench {
     private Bench() {}
 
@@ -13,7 +16,9 @@ public final class Bench {
         switch (which) {
             case "start" -> StartBench.main(rest);
             case "keys" -> KeyBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start or keys, found \"" + which + "\"");
+            case "ledger" -> LedgerBench.main(rest);
+            case "accuracy" -> AccuracyBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger or accuracy, found \"" + which + "\"");
         }
     }
 }
