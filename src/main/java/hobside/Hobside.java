@@ -76,14 +76,15 @@ public final class Hobside {
             return Exit.BAD_INPUT.code();
         }
         Library library = Library.load(kitchen);
-        DiskWork disk = new DiskWork(kitchen, Study.of(library), InstantSource.system());
+        Study study = Study.of(library);
+        DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
         Answer first = first(given, kitchen, library, disk);
         if (first instanceof Answer.Failed failed && given.first().isPresent()) {
             streams.complaints().println(streams.shown().apply(failed.words()));
             return Exit.BAD_INPUT.code();
         }
         Outside outside = new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo);
-        return Opening.open(Next.to(bench(first, Study.of(library), library.problems())), outside, given.options(), streams.complaints());
+        return Opening.open(Next.to(bench(first, study, library.problems())), outside, given.options(), streams.complaints());
     }
 
     /** Every step was put away when it was made: a forced exit has nothing left to save. */

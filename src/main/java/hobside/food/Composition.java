@@ -30,6 +30,22 @@ public final class Composition {
         return new Composition(row);
     }
 
+    /** A composition from a figure for each {@link Nutrient} in its order; NaN is unknown. Energy stands in both units already. */
+    public static Composition of(double[] figures) {
+        if (figures.length != Nutrient.COUNT) {
+            throw new IllegalArgumentException("not a row of " + Nutrient.COUNT + " figures: " + figures.length);
+        }
+        double[] row = figures.clone();
+        for (Nutrient nutrient : NUTRIENTS) {
+            if (!Double.isNaN(row[nutrient.ordinal()])) {
+                sound(nutrient, row[nutrient.ordinal()]);
+            }
+        }
+        return new Composition(row);
+    }
+
+    private static final Nutrient[] NUTRIENTS = Nutrient.values();
+
     private static double sound(Nutrient nutrient, double figure) {
         if (!(figure >= 0) || !Double.isFinite(figure)) {
             throw new IllegalArgumentException("not a figure of " + nutrient + ": " + figure);
