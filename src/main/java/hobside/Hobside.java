@@ -33,8 +33,17 @@ public final class Hobside {
 
     private static final String FIRST_DISH = "ropewalk-rib-pot";
 
+    private static final String DOWN = "\033[B";
+    private static final String UP = "\033[A";
+    private static final String ESCAPE = "\033";
+
     /** Keys that visit the screens once, so that the class archive of the build holds what they need. */
-    private static final String VISIT = "\033[B\033[A\r\033[B\rbb\t\033[B\r\rt \033[B\033t?\033uo\033agar\033\033sq";
+    private static final List<String> VISIT = List.of(DOWN, UP, "\r", DOWN, "\r", "b", "b", "\t", DOWN, "\r", "\r", "t", " ", DOWN, ESCAPE,
+            "?", ESCAPE, "u", "r", "\t", "e", ESCAPE, "p", "g", ESCAPE, "\r", "o", "b", "u", "tre", "\r", ESCAPE, ESCAPE, ESCAPE, "a", "oil",
+            DOWN, ESCAPE, "o", ESCAPE, "s", "q");
+
+    /** The next day: the demo of the first visit is opened again. */
+    private static final List<String> SECOND_VISIT = List.of(DOWN, "\r", ESCAPE, "q");
 
     private Hobside() {}
 
@@ -83,8 +92,7 @@ public final class Hobside {
             streams.complaints().println(streams.shown().apply(failed.words()));
             return Exit.BAD_INPUT.code();
         }
-        Outside outside = new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo);
-        return Opening.open(Next.to(bench(first, study, library.problems())), outside, given.options(), streams.complaints());
+        return Opening.open(Next.to(bench(first, study, library.problems())), outside(disk), given.options(), streams.complaints());
     }
 
     /** Every step was put away when it was made: a forced exit has nothing left to save. */
@@ -120,13 +128,19 @@ public final class Hobside {
     private static int warmUp() throws IOException {
         Path folder = java.nio.file.Files.createTempDirectory("hobside-warm-up");
         Kitchen kitchen = Kitchen.at(folder);
-        Library library = Library.load(kitchen);
-        Study study = Study.of(library);
-        DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
-        Opening.rehearse(Next.to(bench(named(FIRST_DISH, kitchen, library, disk), study, List.of())),
-                new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo), VISIT);
+        for (List<String> visit : List.of(VISIT, SECOND_VISIT)) {
+            Library library = Library.load(kitchen);
+            Study study = Study.of(library);
+            DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
+            Answer first = first(Given.parse(List.of()), kitchen, library, disk);
+            Opening.rehearse(Next.to(bench(first, study, library.problems())), outside(disk), visit);
+        }
         Kitchen.clear(folder);
         return Exit.DONE.code();
+    }
+
+    private static Outside outside(DiskWork disk) {
+        return new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo);
     }
 
     private static PrintStream out(FileDescriptor descriptor) {

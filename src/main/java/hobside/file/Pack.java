@@ -3,7 +3,6 @@ package hobside.file;
 import hobside.food.Shelf;
 import hobside.guide.GuideBook;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -26,11 +25,8 @@ public final class Pack {
 
     /** One page; null when the pages have not been made. */
     static PackIn page(String name) {
-        try (InputStream in = Pack.class.getResourceAsStream("/pack/" + name)) {
-            return in == null ? null : new PackIn(in.readAllBytes());
-        } catch (IOException fault) {
-            throw new IllegalStateException("the program is damaged at pack/" + name, fault);
-        }
+        byte[] bytes = Bundled.bytes("pack/" + name);
+        return bytes == null ? null : new PackIn(bytes);
     }
 
     /** All pages as the JSON files have them now. The same files make the same bytes. */
