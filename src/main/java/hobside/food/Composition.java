@@ -21,7 +21,9 @@ public final class Composition {
     public static Composition of(Map<Nutrient, Double> figures) {
         double[] row = new double[Nutrient.COUNT];
         Arrays.fill(row, Double.NaN);
-        figures.forEach((nutrient, figure) -> row[nutrient.ordinal()] = sound(nutrient, figure));
+        for (Map.Entry<Nutrient, Double> each : figures.entrySet()) {
+            row[each.getKey().ordinal()] = sound(each.getKey(), each.getValue());
+        }
         if (Double.isNaN(row[Nutrient.ENERC.ordinal()])) {
             row[Nutrient.ENERC.ordinal()] = row[Nutrient.ENERC_KCAL.ordinal()] * KILOJOULES_PER_KILOCALORIE;
         } else if (Double.isNaN(row[Nutrient.ENERC_KCAL.ordinal()])) {
