@@ -5,6 +5,10 @@ import java.nio.charset.StandardCharsets;
 /** Reads back what {@link PackOut} wrote. Plain loops and no streams: this runs before anything has been compiled. */
 final class PackIn {
 
+    static final double THOUSAND = 1000;
+    static final int WHOLE = 1;
+    static final int UNKNOWN = 3;
+
     private final byte[] bytes;
     private int at;
 
@@ -39,6 +43,14 @@ final class PackIn {
     }
 
     double number() {
+        long count = longCount();
+        if ((count & 1) == 0) {
+            return (count >> 1) / THOUSAND;
+        }
+        return count == UNKNOWN ? Double.NaN : bits();
+    }
+
+    private double bits() {
         long bits = 0;
         for (int i = 0; i < 8; i++) {
             bits = bits << 8 | bytes[at++] & 0xff;

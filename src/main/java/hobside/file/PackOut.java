@@ -22,8 +22,24 @@ final class PackOut {
         bytes.write((int) rest);
     }
 
-    /** A number to its last bit, so that what is read back is the very same. */
+    /**
+     * A number, so that what is read back is the very same: NaN as 3, most others as twice their thousandths, and what is no
+     * whole number of thousandths as 1 and its eight bytes.
+     */
     void number(double value) {
+        double thousandths = Math.rint(value * PackIn.THOUSAND);
+        boolean small = thousandths >= 0 && thousandths < Integer.MAX_VALUE;
+        if (small && Double.compare(thousandths / PackIn.THOUSAND, value) == 0) {
+            count((long) thousandths * 2);
+            return;
+        }
+        count(Double.isNaN(value) ? PackIn.UNKNOWN : PackIn.WHOLE);
+        if (!Double.isNaN(value)) {
+            bits(value);
+        }
+    }
+
+    private void bits(double value) {
         long bits = Double.doubleToLongBits(value);
         for (int shift = 56; shift >= 0; shift -= 8) {
             bytes.write((int) (bits >>> shift));

@@ -2,6 +2,7 @@ package hobside.food;
 
 import hobside.measure.Range;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -83,16 +84,21 @@ public final class FatKept {
      */
     public static FatKept of(List<Row> rows, double saturatedSpread) {
         zeroOrMore("saturatedSpread", saturatedSpread);
-        Map<String, Row> byKey = new HashMap<>();
+        Map<String, Map<String, Row>> byKind = new HashMap<>();
         for (Row row : rows) {
-            if (byKey.put(row.key(), row) != null) {
+            Map<String, Row> ways = byKind.get(row.melts());
+            if (ways == null) {
+                ways = new HashMap<>();
+                byKind.put(row.melts(), ways);
+            }
+            if (ways.put(row.method(), row) != null) {
                 throw new IllegalArgumentException("two rows for " + row.key());
             }
         }
         Row[][] answers = new Row[MeltClass.values().length][CookingMethod.values().length];
         for (MeltClass melts : MeltClass.values()) {
             for (CookingMethod method : CookingMethod.values()) {
-                answers[melts.ordinal()][method.ordinal()] = nearest(byKey, melts, method);
+                answers[melts.ordinal()][method.ordinal()] = nearest(byKind, melts, method);
             }
         }
         return new FatKept(answers, rows, saturatedSpread);
@@ -154,17 +160,22 @@ public final class FatKept {
     }
 
     /** The nearest row: the class before its family before any; the method before its heat before any. */
-    private static Row nearest(Map<String, Row> rows, MeltClass melts, CookingMethod method) {
+    private static Row nearest(Map<String, Map<String, Row>> rows, MeltClass melts, CookingMethod method) {
         // Plain loops: this is worked out at every start, before anything has been compiled.
         for (String kind : new String[] {melts.word(), melts.family(), ANY}) {
-            for (String way : new String[] {method.word(), method.heat().word(), ANY}) {
-                Row row = rows.get(keyOf(kind, way));
-                if (row != null) {
-                    return row;
-                }
+            Map<String, Row> ways = rows.get(kind);
+            Row row = ways == null ? null : nearest(ways, method);
+            if (row != null) {
+                return row;
             }
         }
         throw new IllegalArgumentException("no row answers for " + keyOf(melts.word(), method.word()));
+    }
+
+    private static Row nearest(Map<String, Row> ways, CookingMethod method) {
+        Row row = ways.get(method.word());
+        row = row == null ? ways.get(method.heat().word()) : row;
+        return row == null ? ways.get(ANY) : row;
     }
 
     private static String keyOf(String melts, String method) {
@@ -172,7 +183,7 @@ public final class FatKept {
     }
 
     private static Set<String> melts() {
-        Set<String> words = new TreeSet<>(Set.of(ANY));
+        Set<String> words = new HashSet<>(Set.of(ANY));
         for (MeltClass melts : MeltClass.values()) {
             words.add(melts.word());
             words.add(melts.family());
@@ -181,7 +192,7 @@ public final class FatKept {
     }
 
     private static Set<String> methods() {
-        Set<String> words = new TreeSet<>(Set.of(ANY));
+        Set<String> words = new HashSet<>(Set.of(ANY));
         for (CookingMethod method : CookingMethod.values()) {
             words.add(method.word());
             words.add(method.heat().word());
@@ -191,7 +202,7 @@ public final class FatKept {
 
     private static void known(String field, String found, Set<String> allowed) {
         if (!allowed.contains(found)) {
-            throw new IllegalArgumentException(field + " is \"" + found + "\"; it may be one of " + String.join(", ", allowed));
+            throw new IllegalArgumentException(field + " is \"" + found + "\"; it may be one of " + String.join(", ", new TreeSet<>(allowed)));
         }
     }
 
