@@ -33,8 +33,17 @@ public final class Hobside {
 
     private static final String FIRST_DISH = "ropewalk-rib-pot";
 
+    private static final String DOWN = "\033[B";
+    private static final String UP = "\033[A";
+    private static final String ESCAPE = "\033";
+
     /** Keys that visit the screens once, so that the class archive of the build holds what they need. */
-    private static final String VISIT = "\033[B\033[A\r\033[B\rbb\t\033[B\r\rt \033[B\033t?\033uo\033agar\033\033sq";
+    private static final List<String> VISIT = List.of(DOWN, UP, "\r", DOWN, "\r", "b", "b", "\t", DOWN, "\r", "\r", "t", " ", DOWN, ESCAPE,
+            "?", ESCAPE, "u", "r", "\t", "e", ESCAPE, "p", "g", ESCAPE, "\r", "o", "b", "u", "tre", "\r", ESCAPE, ESCAPE, ESCAPE, "a", "oil",
+            DOWN, ESCAPE, "o", ESCAPE, "s", "q");
+
+    /** The next day: the demo of the first visit is opened again. */
+    private static final List<String> SECOND_VISIT = List.of(DOWN, "\r", ESCAPE, "q");
 
     private Hobside() {}
 
@@ -47,7 +56,7 @@ public final class Hobside {
 
     private static int run(Given given) throws IOException {
         boolean unicode = Opening.surroundings(given.options()).unicode();
-        Commands.Streams streams = new Commands.Streams(out(FileDescriptor.out), out(FileDescriptor.err), unicode ? UnaryOperator.identity() : Hobside::plain);
+        Commands.Streams streams = new Commands.Streams(out(FileDescriptor.out), out(FileDescriptor.err), new Shown(unicode));
         if (given.problem().isPresent()) {
             streams.complaints().println(given.problem().get());
             return Exit.BAD_INPUT.code();
@@ -58,7 +67,7 @@ public final class Hobside {
         }
         Kitchen kitchen = Kitchen.chosen(given.kitchen(), new Kitchen.Surroundings(System.getenv(), Path.of("").toAbsolutePath(),
                 Path.of(System.getProperty("user.home", "."))));
-        if (given.has(Given.HELP) || given.first().filter(Commands::isCommand).isPresent()) {
+        if (given.has(Given.HELP) || given.first().isPresent() && Commands.isCommand(given.first().get())) {
             int code = new Commands(given, kitchen, streams).run().code();
             streams.answers().flush();
             return code;
@@ -76,25 +85,30 @@ public final class Hobside {
             return Exit.BAD_INPUT.code();
         }
         Library library = Library.load(kitchen);
-        DiskWork disk = new DiskWork(kitchen, Study.of(library), InstantSource.system());
+        Study study = Study.of(library);
+        DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
         Answer first = first(given, kitchen, library, disk);
         if (first instanceof Answer.Failed failed && given.first().isPresent()) {
             streams.complaints().println(streams.shown().apply(failed.words()));
             return Exit.BAD_INPUT.code();
         }
-        Outside outside = new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo);
-        return Opening.open(Next.to(bench(first, Study.of(library), library.problems())), outside, given.options(), streams.complaints());
+        return Opening.open(Next.to(bench(first, study, library.problems())), outside(disk), given.options(), streams.complaints());
     }
 
+    // Named classes instead of lambdas here and in all that runs before the first picture: each lambda is linked at its first use.
+
     /** Every step was put away when it was made: a forced exit has nothing left to save. */
-    private static void nothingLeftToDo() {}
+    private static final class NothingLeftToDo implements Runnable {
+        @Override
+        public void run() {}
+    }
 
     private static Answer first(Given given, Kitchen kitchen, Library library, DiskWork disk) {
         if (given.first().isPresent()) {
             return named(given.first().get(), kitchen, library, disk);
         }
-        return kitchen.last().map(name -> disk.opened(new Answer.Choice(Answer.Kind.DEMO, name, name)))
-                .orElseGet(() -> named(FIRST_DISH, kitchen, library, disk));
+        Optional<String> last = kitchen.last();
+        return named(last.isPresent() ? last.get() : FIRST_DISH, kitchen, library, disk);
     }
 
     private static Answer named(String name, Kitchen kitchen, Library library, DiskWork disk) {
@@ -102,8 +116,9 @@ public final class Hobside {
             return disk.opened(new Answer.Choice(Answer.Kind.DEMO, name, name));
         }
         Read<Demo> read = kitchen.demo(name, library.shelf());
-        return read.value().<Answer>map(demo -> new Answer.Opened(demo, Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps."))
-                .orElseGet(() -> new Answer.Failed(read.problems().get(0).written()));
+        return read.value().isPresent()
+                ? new Answer.Opened(read.value().get(), Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps.")
+                : new Answer.Failed(read.problems().get(0).written());
     }
 
     /** What was to be opened, or the first dish and a sentence about why it is not that. */
@@ -119,26 +134,38 @@ public final class Hobside {
     private static int warmUp() throws IOException {
         Path folder = java.nio.file.Files.createTempDirectory("hobside-warm-up");
         Kitchen kitchen = Kitchen.at(folder);
-        Library library = Library.load(kitchen);
-        Study study = Study.of(library);
-        DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
-        Opening.rehearse(Next.to(bench(named(FIRST_DISH, kitchen, library, disk), study, List.of())),
-                new Outside(disk, InstantSource.system(), Hobside::nothingLeftToDo), VISIT);
+        for (List<String> visit : List.of(VISIT, SECOND_VISIT)) {
+            Library library = Library.load(kitchen);
+            Study study = Study.of(library);
+            DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
+            Answer first = first(Given.parse(List.of()), kitchen, library, disk);
+            Opening.rehearse(Next.to(bench(first, study, library.problems())), outside(disk), visit);
+        }
         Kitchen.clear(folder);
         return Exit.DONE.code();
+    }
+
+    private static Outside outside(DiskWork disk) {
+        return new Outside(disk, InstantSource.system(), new NothingLeftToDo());
     }
 
     private static PrintStream out(FileDescriptor descriptor) {
         return new PrintStream(new java.io.BufferedOutputStream(new FileOutputStream(descriptor), 8192), descriptor == FileDescriptor.err, StandardCharsets.UTF_8);
     }
 
-    /** A text for a terminal that knows only ASCII. */
-    private static String plain(String text) {
-        StringBuilder plain = new StringBuilder(text.length());
-        for (char each : text.toCharArray()) {
-            plain.append(each == '\n' ? each : Glyphs.plain(each));
+    /** A text as the terminal can show it, which may know only ASCII. */
+    private record Shown(boolean unicode) implements UnaryOperator<String> {
+        @Override
+        public String apply(String text) {
+            if (unicode) {
+                return text;
+            }
+            StringBuilder plain = new StringBuilder(text.length());
+            for (char each : text.toCharArray()) {
+                plain.append(each == '\n' ? each : Glyphs.plain(each));
+            }
+            return plain.toString();
         }
-        return plain.toString();
     }
 
     private static String version() {

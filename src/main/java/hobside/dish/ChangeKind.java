@@ -1,13 +1,13 @@
 package hobside.dish;
 
-import java.util.Arrays;
+import hobside.measure.Worded;
 import java.util.Optional;
 
 /**
  * The kinds of change, in the order in which a kitchen carries them out: this order, not the order of telling, decides the
  * outcome. Each has its word in files and the stage at which it is done.
  */
-public enum ChangeKind {
+public enum ChangeKind implements Worded {
     ADD("add", Stage.PREPARE),
     BULK_OUT("bulk-out", Stage.PREPARE),
     LEAVE_OUT("leave-out", Stage.PREPARE),
@@ -32,6 +32,7 @@ public enum ChangeKind {
         this.stage = stage;
     }
 
+    @Override
     public String word() {
         return word;
     }
@@ -41,6 +42,6 @@ public enum ChangeKind {
     }
 
     public static Optional<ChangeKind> parse(String word) {
-        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+        return Worded.parse(values(), word);
     }
 }

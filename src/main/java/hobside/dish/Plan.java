@@ -48,7 +48,13 @@ public record Plan(List<Planned> changes) {
 
     /** The changes that are switched on, in the order told. */
     public List<Change> told() {
-        return changes.stream().filter(Planned::on).map(Planned::change).toList();
+        List<Change> told = new ArrayList<>();
+        for (Planned each : changes) {
+            if (each.on()) {
+                told.add(each.change());
+            }
+        }
+        return List.copyOf(told);
     }
 
     /** The plan with a change at the end, or in place of the one that holds its slot. */

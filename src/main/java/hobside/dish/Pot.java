@@ -29,7 +29,9 @@ public final class Pot {
 
     static Pot of(Dish dish, Kit kit) {
         List<Item> items = new ArrayList<>(dish.ingredients().size() + 4);
-        dish.ingredients().forEach(ingredient -> items.add(Item.of(ingredient, kit)));
+        for (Ingredient ingredient : dish.ingredients()) {
+            items.add(Item.of(ingredient, kit));
+        }
         return new Pot(dish, items, new Sharing(dish.serving().serves(), 1), 0);
     }
 

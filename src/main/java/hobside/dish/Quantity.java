@@ -12,8 +12,8 @@ public record Quantity(Amount amount, Grams asBought, Grams edible) {
 
     /** Weighs an amount of a food; empty when the food has no such measure. */
     public static Optional<Quantity> of(Amount amount, Food food, SpoonSet spoons) {
-        return new Weigher(spoons).weigh(amount, food)
-                .map(weights -> new Quantity(amount, weights.asBought(), weights.edible()));
+        Optional<Weigher.Weights> weights = new Weigher(spoons).weigh(amount, food);
+        return weights.isPresent() ? Optional.of(new Quantity(amount, weights.get().asBought(), weights.get().edible())) : Optional.empty();
     }
 
     /** A plain weight of something without waste. */

@@ -1,10 +1,10 @@
 package hobside.dish;
 
-import java.util.Arrays;
+import hobside.measure.Worded;
 import java.util.Optional;
 
 /** The stages of the kitchen in the order in which they happen, whatever the order of telling. */
-public enum Stage {
+public enum Stage implements Worded {
     PREPARE("prepare"),
     BROWN("brown"),
     SIMMER("simmer"),
@@ -17,11 +17,12 @@ public enum Stage {
         this.word = word;
     }
 
+    @Override
     public String word() {
         return word;
     }
 
     public static Optional<Stage> parse(String word) {
-        return Arrays.stream(values()).filter(stage -> stage.word.equals(word)).findFirst();
+        return Worded.parse(values(), word);
     }
 }

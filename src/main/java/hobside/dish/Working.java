@@ -15,8 +15,18 @@ import java.util.Map;
  */
 public final class Working {
 
-    private static final Comparator<Change> KITCHEN_ORDER =
-            Comparator.comparing(Change::stage).thenComparing(Change::kind).thenComparing(Change::of);
+    private static final Comparator<Change> KITCHEN_ORDER = new KitchenOrder();
+
+    /** Written out: a chain of comparators is put together while the program starts, and every start works out a pot. */
+    private static final class KitchenOrder implements Comparator<Change> {
+
+        @Override
+        public int compare(Change one, Change other) {
+            int stages = one.stage().compareTo(other.stage());
+            int kinds = stages != 0 ? stages : one.kind().compareTo(other.kind());
+            return kinds != 0 ? kinds : one.of().compareTo(other.of());
+        }
+    }
 
     private Working() {}
 

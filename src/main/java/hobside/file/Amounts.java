@@ -38,7 +38,7 @@ final class Amounts {
             return Fields.of(value, fields.where().field(key), KEYS, fields.problems()).flatMap(Amounts::exact);
         }
         Optional<String> text = fields.text(key, Limits.ID);
-        Optional<Amount> amount = text.flatMap(Amount::parse);
+        Optional<Amount> amount = text.isPresent() ? Amount.parse(text.get()) : Optional.empty();
         if (text.isPresent() && amount.isEmpty()) {
             fields.fault(key, Shown.quoted(text.get()), Wanted.of("an amount such as \"2 kg\", \"1 1/2 cups\" or \"3 large\"",
                     "begin with the number, then the unit"));

@@ -1,9 +1,14 @@
 package hobside.file;
 
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
+import java.net.URISyntaxException;
+import java.security.CodeSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 
 /** The data that come with the program, packed beside its classes. A jar cannot list its folders cheaply, so the names are kept here. */
 final class Bundled {
@@ -29,13 +34,50 @@ final class Bundled {
     }
 
     static RawFile file(String name) {
-        try (InputStream in = Bundled.class.getResourceAsStream("/" + name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program is incomplete: " + name + " is missing");
-            }
-            return new RawFile(name, in.readAllBytes());
+        byte[] bytes = bytes(name);
+        if (bytes == null) {
+            throw new IllegalStateException("the program is incomplete: " + name + " is missing");
+        }
+        return new RawFile(name, bytes);
+    }
+
+    /** What a file beside the classes holds; null when there is none. */
+    static byte[] bytes(String name) {
+        try {
+            return HOME.toString().endsWith(".jar") ? fromJar(name) : fromAnywhere(name);
         } catch (IOException fault) {
             throw new IllegalStateException("the program is damaged at " + name, fault);
+        }
+    }
+
+    /** Straight from the jar: the way by the class loader looks through the whole Java library first, at every start. */
+    private static byte[] fromJar(String name) throws IOException {
+        try (ZipFile jar = new ZipFile(HOME)) {
+            ZipEntry entry = jar.getEntry(name);
+            if (entry == null) {
+                return null;
+            }
+            try (InputStream in = jar.getInputStream(entry)) {
+                return in.readAllBytes();
+            }
+        }
+    }
+
+    private static byte[] fromAnywhere(String name) throws IOException {
+        try (InputStream in = Bundled.class.getResourceAsStream("/" + name)) {
+            return in == null ? null : in.readAllBytes();
+        }
+    }
+
+    /** Where the classes are: the jar, or a folder while the program is being built; empty when nobody can tell. */
+    private static final File HOME = home();
+
+    private static File home() {
+        CodeSource source = Bundled.class.getProtectionDomain().getCodeSource();
+        try {
+            return source == null ? new File("") : new File(source.getLocation().toURI());
+        } catch (URISyntaxException | IllegalArgumentException elsewhere) {
+            return new File("");
         }
     }
 

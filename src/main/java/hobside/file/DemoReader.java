@@ -19,40 +19,47 @@ public final class DemoReader {
 
     public static Read<Demo> read(RawFile file, Shelf shelf) {
         Problems problems = new Problems(file.name());
-        Optional<Demo> demo = Kind.of(file, List.of(DEMO, DISH), problems)
-                .flatMap(tree -> Kind.word(tree).equals(DEMO) ? demo(tree, shelf, problems) : dish(tree, shelf, problems));
+        Optional<Json.Obj> tree = Kind.of(file, List.of(DEMO, DISH), problems);
+        Optional<Demo> demo = tree.isPresent() ? demoOrDish(tree.get(), shelf, problems) : Optional.empty();
         return Read.of(problems.isEmpty() ? demo : Optional.empty(), problems);
     }
 
+    private static Optional<Demo> demoOrDish(Json.Obj tree, Shelf shelf, Problems problems) {
+        boolean demo = Kind.word(tree).equals(DEMO);
+        Optional<Fields> fields = Fields.of(tree, Where.TOP, demo ? KEYS : DishReader.KEYS, problems);
+        if (fields.isEmpty()) {
+            return Optional.empty();
+        }
+        return demo ? demo(fields.get(), shelf) : dish(fields.get(), shelf);
+    }
+
     /** A file of a dish is written by hand: an id in its plan that no ingredient bears is a slip. */
-    private static Optional<Demo> dish(Json.Obj tree, Shelf shelf, Problems problems) {
-        return Fields.of(tree, Where.TOP, DishReader.KEYS, problems).flatMap(fields -> {
-            DishReader reader = DishReader.of(fields, shelf);
-            Optional<Dish> dish = reader.dish();
-            Plan plan = PlanReader.of(fields, reader.ingredientReader());
-            if (dish.isPresent() && problems.isEmpty()) {
-                PlanReader.refuseLoose(plan, dish.get(), fields);
-            }
-            String note = fields.textOr("note", Limits.NOTE, "");
-            return dish.map(known -> new Demo(known, plan, "", note));
-        });
+    private static Optional<Demo> dish(Fields fields, Shelf shelf) {
+        DishReader reader = DishReader.of(fields, shelf);
+        Optional<Dish> dish = reader.dish();
+        Plan plan = PlanReader.of(fields, reader.ingredientReader());
+        if (dish.isPresent() && fields.problems().isEmpty()) {
+            PlanReader.refuseLoose(plan, dish.get(), fields);
+        }
+        String note = fields.textOr("note", Limits.NOTE, "");
+        return dish.isPresent() ? Optional.of(new Demo(dish.get(), plan, "", note)) : Optional.empty();
     }
 
     /** A saved demo may hold a change whose ingredient was taken out since; the ledger says so, and nothing is lost. */
-    private static Optional<Demo> demo(Json.Obj tree, Shelf shelf, Problems problems) {
-        return Fields.of(tree, Where.TOP, KEYS, problems).flatMap(fields -> {
-            if (!fields.has("dish")) {
-                fields.fault("dish", "nothing", Wanted.of("the dish, an object in { }", "take the last good copy of this file"));
-                return Optional.empty();
-            }
-            String guide = fields.textOr("guide", Limits.ID, "");
-            String note = fields.textOr("note", Limits.NOTE, "");
-            return Fields.of(fields.value("dish"), Where.TOP.field("dish"), DishReader.INSIDE_KEYS, problems).flatMap(inner -> {
-                DishReader reader = DishReader.of(inner, shelf);
-                Optional<Dish> dish = reader.dish();
-                Plan plan = PlanReader.of(fields, reader.ingredientReader());
-                return dish.map(known -> new Demo(known, plan, guide, note));
-            });
-        });
+    private static Optional<Demo> demo(Fields fields, Shelf shelf) {
+        if (!fields.has("dish")) {
+            fields.fault("dish", "nothing", Wanted.of("the dish, an object in { }", "take the last good copy of this file"));
+            return Optional.empty();
+        }
+        String guide = fields.textOr("guide", Limits.ID, "");
+        String note = fields.textOr("note", Limits.NOTE, "");
+        Optional<Fields> inner = Fields.of(fields.value("dish"), Where.TOP.field("dish"), DishReader.INSIDE_KEYS, fields.problems());
+        if (inner.isEmpty()) {
+            return Optional.empty();
+        }
+        DishReader reader = DishReader.of(inner.get(), shelf);
+        Optional<Dish> dish = reader.dish();
+        Plan plan = PlanReader.of(fields, reader.ingredientReader());
+        return dish.isPresent() ? Optional.of(new Demo(dish.get(), plan, guide, note)) : Optional.empty();
     }
 }

@@ -8,7 +8,6 @@ import hobside.food.Food;
 import hobside.food.Shelf;
 import hobside.measure.SpoonSet;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,8 +26,6 @@ final class DishReader {
     static final Keys KEYS = INSIDE_KEYS.and("hobside", "plan", "note");
 
     private static final Keys STEP_KEYS = Keys.of("stage", "do", "minutes");
-    private static final List<String> SPOONS = Arrays.stream(SpoonSet.values()).map(SpoonSet::word).toList();
-    private static final List<String> STAGES = Arrays.stream(Stage.values()).map(Stage::word).toList();
     private static final Bounds SERVES = Bounds.of(1, Dish.Serving.MOST, "serves", "write how many people it feeds");
     private static final Bounds MOISTURE = Bounds.of(-95, 1000, "per cent",
             "write -10 when a tenth of the weight boils away, or give cookedWeight");
@@ -40,9 +37,11 @@ final class DishReader {
 
     private DishReader(Fields fields, Shelf shelf) {
         this.fields = fields;
-        this.spoons = fields.has("spoons") ? fields.word("spoons", SpoonSet::parse, SPOONS).orElse(SpoonSet.METRIC) : SpoonSet.METRIC;
+        this.spoons = fields.has("spoons") ? fields.word("spoons", SpoonSet.values()).orElse(SpoonSet.METRIC) : SpoonSet.METRIC;
         Map<String, Food> own = new LinkedHashMap<>();
-        FoodBook.of(FoodReader.inline(fields), id -> shelf.food(id).orElse(null)).forEach(food -> own.put(food.id(), food));
+        for (Food food : FoodBook.of(FoodReader.inline(fields), shelf)) {
+            own.put(food.id(), food);
+        }
         this.foods = new FoodFinder(own, shelf);
     }
 
@@ -80,7 +79,10 @@ final class DishReader {
             return fields.number("moisture", MOISTURE).orElse(0);
         }
         OptionalDouble cooked = Amounts.grams(fields, "cookedWeight");
-        double raw = ingredients.stream().mapToDouble(each -> each.quantity().edible().value()).sum();
+        double raw = 0;
+        for (Ingredient each : ingredients) {
+            raw += each.quantity().edible().value();
+        }
         if (fields.has("moisture")) {
             fields.fault("cookedWeight", "moisture as well", Wanted.of("one of the two", "keep the one you have measured"));
         }
@@ -102,9 +104,11 @@ final class DishReader {
         List<Json> items = fields.list("ingredients", Limits.INGREDIENTS);
         for (int i = 0; i < items.size(); i++) {
             Where where = fields.where().field("ingredients").item(i);
-            Fields.of(items.get(i), where, IngredientReader.KEYS, fields.problems())
-                    .flatMap(line -> reader.ingredient(line).map(each -> named(each, line, written, taken)))
-                    .ifPresent(ingredients::add);
+            Optional<Fields> line = Fields.of(items.get(i), where, IngredientReader.KEYS, fields.problems());
+            Optional<Ingredient> each = line.isPresent() ? reader.ingredient(line.get()) : Optional.empty();
+            if (each.isPresent()) {
+                ingredients.add(named(each.get(), line.get(), written, taken));
+            }
         }
         return ingredients;
     }
@@ -137,13 +141,17 @@ final class DishReader {
         List<Json> items = fields.list("method", Limits.STEPS);
         for (int i = 0; i < items.size(); i++) {
             Where where = fields.where().field("method").item(i);
-            Fields.of(items.get(i), where, STEP_KEYS, fields.problems()).flatMap(DishReader::step).ifPresent(steps::add);
+            Optional<Fields> line = Fields.of(items.get(i), where, STEP_KEYS, fields.problems());
+            Optional<MethodStep> step = line.isPresent() ? step(line.get()) : Optional.empty();
+            if (step.isPresent()) {
+                steps.add(step.get());
+            }
         }
         return steps;
     }
 
     private static Optional<MethodStep> step(Fields fields) {
-        Optional<Stage> stage = fields.word("stage", Stage::parse, STAGES);
+        Optional<Stage> stage = fields.word("stage", Stage.values());
         Optional<String> words = fields.text("do", Limits.STEP);
         int minutes = fields.whole("minutes", MINUTES, 0);
         return stage.isEmpty() || words.isEmpty() ? Optional.empty() : Optional.of(new MethodStep(stage.get(), words.get(), minutes));

@@ -1,6 +1,7 @@
 package hobside.file;
 
 import hobside.measure.Range;
+import hobside.measure.Worded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -192,6 +193,18 @@ final class Fields {
     }
 
     /** One word of a closed list. */
+    <T extends Worded> Optional<T> word(String key, T[] all) {
+        Json value = object.find(key);
+        if (value instanceof Json.Text) {
+            Optional<T> meant = Worded.parse(all, ((Json.Text) value).value());
+            if (meant.isPresent()) {
+                return meant;
+            }
+        }
+        return word(key, word -> Worded.parse(all, word), Worded.words(all));
+    }
+
+    /** One word of a list that has its own way of reading. */
     <T> Optional<T> word(String key, Function<String, Optional<T>> parse, List<String> allowed) {
         Json value = object.find(key);
         if (value == null) {

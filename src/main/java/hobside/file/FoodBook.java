@@ -2,12 +2,12 @@ package hobside.file;
 
 import hobside.food.Food;
 import hobside.food.Part;
+import hobside.food.Shelf;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Function;
 
 /**
  * Puts foods together from their records: first those with a composition of their own, then the cuts, whose lean and parts may
@@ -17,22 +17,28 @@ final class FoodBook {
 
     private final Map<String, FoodRecord> records = new LinkedHashMap<>();
     private final Map<String, Food> foods = new LinkedHashMap<>();
-    private final Function<String, Food> below;
+    private final Shelf below;
 
-    private FoodBook(Function<String, Food> below) {
+    private FoodBook(Shelf below) {
         this.below = below;
     }
 
     /**
      * The foods of these records in their order; faults go to the problems of the file that each record stands in.
      *
-     * @param below answers with the food of an id that is not among the records, or with null
+     * @param below has the foods that are not among the records
      */
-    static List<Food> of(Collection<FoodRecord> records, Function<String, Food> below) {
+    static List<Food> of(Collection<FoodRecord> records, Shelf below) {
         FoodBook book = new FoodBook(below);
-        records.forEach(book::enter);
-        book.records.values().forEach(book::whole);
-        book.records.values().forEach(book::cut);
+        for (FoodRecord record : records) {
+            book.enter(record);
+        }
+        for (FoodRecord record : book.records.values()) {
+            book.whole(record);
+        }
+        for (FoodRecord record : book.records.values()) {
+            book.cut(record);
+        }
         List<Food> inOrder = new ArrayList<>();
         for (String id : book.records.keySet()) {
             if (book.foods.containsKey(id)) {
@@ -52,7 +58,9 @@ final class FoodBook {
     }
 
     private void whole(FoodRecord record) {
-        record.composition().ifPresent(figures -> foods.put(record.id(), Food.whole(record.label(), figures, record.handling())));
+        if (record.composition().isPresent()) {
+            foods.put(record.id(), Food.whole(record.label(), record.composition().get(), record.handling()));
+        }
     }
 
     private void cut(FoodRecord record) {
@@ -75,7 +83,7 @@ final class FoodBook {
     /** The food that a cut is put together from; null, with a problem, when there is none or it has parts itself. */
     private Food piece(FoodRecord.Ref ref) {
         boolean cut = records.containsKey(ref.id()) && records.get(ref.id()).lean().isPresent();
-        Food food = cut ? null : foods.containsKey(ref.id()) ? foods.get(ref.id()) : below.apply(ref.id());
+        Food food = cut ? null : foods.containsKey(ref.id()) ? foods.get(ref.id()) : below.food(ref.id()).orElse(null);
         if (cut || food != null && !food.parts().isEmpty()) {
             ref.place().fault("\"" + ref.id() + "\", which has parts itself",
                     Wanted.of("a food with per100g", "name the lean meat, the fat, the skin or the liquid alone"));

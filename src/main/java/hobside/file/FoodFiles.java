@@ -53,7 +53,7 @@ public final class FoodFiles {
     private static List<Food> foods(List<One> all, Shelf below) {
         List<FoodRecord> records = new ArrayList<>();
         all.forEach(one -> records.addAll(one.records()));
-        return FoodBook.of(records, id -> below.food(id).orElse(null));
+        return FoodBook.of(records, below);
     }
 
     private static List<InputProblem> problems(List<One> all) {

@@ -4,8 +4,8 @@ import hobside.food.Food;
 import hobside.food.Part;
 import hobside.food.Shelf;
 import hobside.measure.Range;
+import hobside.measure.Worded;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +18,7 @@ record FoodFinder(Map<String, Food> own, Shelf shelf) {
 
     static final String FROM_SHELF = "shelf:";
 
-    private static final Keys KINDS = Keys.of(Arrays.stream(Part.Kind.values()).map(Part.Kind::word).toList());
+    private static final Keys KINDS = Keys.of(Worded.words(Part.Kind.values()));
     private static final Bounds SHARE = Bounds.of(0, 0.999, "share of the edible weight", "write 0.31 for 31 %");
 
     /** The food that a field names, with the shares of parts that the object sets for it. */
@@ -27,7 +27,7 @@ record FoodFinder(Map<String, Food> own, Shelf shelf) {
         String written = value instanceof Json.Text ? ((Json.Text) value).value() : "";
         boolean shelved = written.startsWith(FROM_SHELF);
         Optional<String> id = shelved ? Optional.of(written.substring(FROM_SHELF.length())) : Ids.of(fields, key);
-        Optional<Food> food = id.flatMap(known -> shelved || !own.containsKey(known) ? shelf.food(known) : Optional.of(own.get(known)));
+        Optional<Food> food = id.isPresent() ? food(id.get(), shelved) : Optional.empty();
         if (id.isPresent() && food.isEmpty()) {
             List<String> known = new ArrayList<>(own.keySet());
             known.addAll(shelf.ids());
@@ -35,7 +35,11 @@ record FoodFinder(Map<String, Food> own, Shelf shelf) {
                     Wanted.of("the id of a food on the shelf or under \"foods\" in this file",
                     Nearest.hintOr(id.get(), known, "add its record to foods/own, or under \"foods\" in this file")));
         }
-        return food.flatMap(found -> weighed(found, fields));
+        return food.isPresent() ? weighed(food.get(), fields) : food;
+    }
+
+    private Optional<Food> food(String id, boolean shelved) {
+        return shelved || !own.containsKey(id) ? shelf.food(id) : Optional.of(own.get(id));
     }
 
     private static Optional<Food> weighed(Food found, Fields fields) {

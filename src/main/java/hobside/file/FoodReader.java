@@ -11,7 +11,6 @@ import hobside.measure.Density;
 import hobside.measure.Grams;
 import hobside.measure.Range;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -27,8 +26,6 @@ final class FoodReader {
     private static final Keys SOURCE_KEYS = Keys.of("table", "number");
     private static final Keys PART_KEYS = Keys.of("part", "food", "share");
     private static final Keys MEASURE_KEYS = Keys.of("name", "grams", "asBought");
-    private static final List<String> MELTS = Arrays.stream(MeltClass.values()).map(MeltClass::word).toList();
-    private static final List<String> PARTS = Arrays.stream(Part.Kind.values()).map(Part.Kind::word).toList();
 
     private static final Bounds SHARE = Bounds.of(0, 0.999, "share of the edible weight", "write 0.3 for 30 %");
     private static final Bounds EDIBLE = Bounds.of(0.001, 1, "share of the weight as bought that is eaten", "write 0.73 for 73 %");
@@ -100,7 +97,7 @@ final class FoodReader {
     }
 
     private static Handling handling(Fields fields) {
-        Optional<MeltClass> melts = fields.has("melts") ? fields.word("melts", MeltClass::parse, MELTS) : Optional.empty();
+        Optional<MeltClass> melts = fields.has("melts") ? fields.word("melts", MeltClass.values()) : Optional.empty();
         OptionalDouble density = fields.number("density", DENSITY);
         Handling.Warnings warnings = new Handling.Warnings(
                 new HashSet<>(fields.texts("allergens", 30, Limits.ID)), new HashSet<>(fields.texts("cautions", 30, Limits.ID)));
@@ -142,7 +139,7 @@ final class FoodReader {
 
     private static List<FoodRecord.PartRef> parts(Fields fields) {
         List<FoodRecord.PartRef> parts = new ArrayList<>();
-        List<Json> items = fields.list("parts", PARTS.size());
+        List<Json> items = fields.list("parts", Part.Kind.values().length);
         for (int i = 0; i < items.size(); i++) {
             Where where = fields.where().field("parts").item(i);
             Fields.of(items.get(i), where, PART_KEYS, fields.problems()).flatMap(FoodReader::part).ifPresent(parts::add);
@@ -158,7 +155,7 @@ final class FoodReader {
     }
 
     private static Optional<FoodRecord.PartRef> part(Fields fields) {
-        Optional<Part.Kind> kind = fields.word("part", Part.Kind::parse, PARTS);
+        Optional<Part.Kind> kind = fields.word("part", Part.Kind.values());
         Optional<FoodRecord.Ref> food = ref(fields, "food");
         Optional<Range> share = fields.range("share", SHARE);
         return kind.isEmpty() || food.isEmpty() || share.isEmpty()

@@ -8,8 +8,8 @@ import hobside.food.Food;
 import hobside.measure.Amount;
 import hobside.measure.Grams;
 import hobside.measure.SpoonSet;
+import hobside.measure.Worded;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +20,7 @@ record IngredientReader(FoodFinder foods, SpoonSet spoons) {
     static final Keys KEYS = Keys.of("id", "food", "amount", "basis", "weighs", "parts", "as", "cook", "use");
 
     private static final Keys WEIGHT_KEYS = Keys.of("asBought", "edible");
-    private static final List<String> METHODS = Arrays.stream(CookingMethod.values()).map(CookingMethod::word).toList();
+    private static final List<String> METHODS = Worded.words(CookingMethod.values());
     private static final List<String> BASES = List.of("as bought", "edible");
     private static final List<String> USES = List.of("frying");
 
@@ -30,7 +30,8 @@ record IngredientReader(FoodFinder foods, SpoonSet spoons) {
     /** An ingredient; its id is the food's own when none is written. */
     Optional<Ingredient> ingredient(Fields fields) {
         Optional<Helping> helping = helping(fields, "food");
-        Optional<String> id = fields.has("id") ? Ids.of(fields, "id") : helping.map(known -> known.food().id());
+        Optional<String> id = fields.has("id") ? Ids.of(fields, "id")
+                : helping.isPresent() ? Optional.of(helping.get().food().id()) : Optional.empty();
         int before = fields.problems().count();
         List<CookingMethod> cook = cook(fields);
         boolean frying = fields.has("use") && fields.word("use", word -> USES.contains(word) ? Optional.of(word)
@@ -50,7 +51,7 @@ record IngredientReader(FoodFinder foods, SpoonSet spoons) {
             return Optional.empty();
         }
         Optional<Quantity> quantity = fields.has("weighs") ? weighed(fields, amount.get()) : quantity(fields, amount.get(), food.get());
-        return quantity.map(known -> new Helping(food.get(), known));
+        return quantity.isPresent() ? Optional.of(new Helping(food.get(), quantity.get())) : Optional.empty();
     }
 
     private Optional<Quantity> quantity(Fields fields, Amount amount, Food food) {
@@ -92,12 +93,16 @@ record IngredientReader(FoodFinder foods, SpoonSet spoons) {
     private static List<CookingMethod> cook(Fields fields) {
         Json value = fields.value("cook");
         if (value == null || value instanceof Json.Text) {
-            return value == null ? List.of() : fields.word("cook", CookingMethod::parse, METHODS).map(List::of).orElse(List.of());
+            Optional<CookingMethod> one = value == null ? Optional.empty() : fields.word("cook", CookingMethod.values());
+            return one.isPresent() ? List.of(one.get()) : List.of();
         }
         List<CookingMethod> cook = new ArrayList<>();
         List<Json> items = fields.list("cook", 2);
         for (int i = 0; i < items.size(); i++) {
-            method(items.get(i), fields, i).ifPresent(cook::add);
+            Optional<CookingMethod> method = method(items.get(i), fields, i);
+            if (method.isPresent()) {
+                cook.add(method.get());
+            }
         }
         return cook;
     }
@@ -109,9 +114,5 @@ record IngredientReader(FoodFinder foods, SpoonSet spoons) {
                     Wanted.of("one of " + Nearest.listed(METHODS), "write one of them"));
         }
         return method;
-    }
-
-    static List<String> methods() {
-        return METHODS;
     }
 }

@@ -55,7 +55,8 @@ final class JsonTree {
                     Wanted.of("at most 8 MiB", "check that this is the right file, or split it"));
             return Optional.empty();
         }
-        return Utf8.text(file.bytes(), problems).flatMap(text -> parse(text, problems));
+        Optional<String> text = Utf8.text(file.bytes(), problems);
+        return text.isPresent() ? parse(text.get(), problems) : Optional.empty();
     }
 
     private static Optional<Json> parse(String text, Problems problems) {

@@ -191,9 +191,9 @@ public final class Kitchen {
 
     /** The saved demo that was worked on last; empty when nothing was yet. */
     public Optional<String> last() {
-        Read<RawFile> file = folder.read(scripts().resolve(LAST));
-        return file.value().map(raw -> new String(raw.bytes(), StandardCharsets.UTF_8).strip())
-                .filter(SafeName::isSafe).filter(name -> Files.isRegularFile(scripts().resolve(name + DEMO_ENDING)));
+        Optional<RawFile> file = folder.read(scripts().resolve(LAST)).value();
+        String name = file.isPresent() ? new String(file.get().bytes(), StandardCharsets.UTF_8).strip() : "";
+        return isSaved(name) ? Optional.of(name) : Optional.empty();
     }
 
     /** Notes which demo is being worked on. It is only a convenience: when it cannot be noted, nothing is lost and nothing is said. */
@@ -231,8 +231,9 @@ public final class Kitchen {
         if (file.value().isEmpty()) {
             return new Rejected<>(file.problems());
         }
-        byte[] bytes = file.value().get().bytes();
-        return DemoReader.read(file.value().get(), shelf).map(demo -> new Opened(demo, Version.of(name, bytes)));
+        Read<Demo> read = DemoReader.read(file.value().get(), shelf);
+        return read.value().isPresent() ? new Loaded<>(new Opened(read.value().get(), Version.of(name, file.value().get().bytes())))
+                : new Rejected<>(read.problems());
     }
 
     /**

@@ -1,10 +1,10 @@
 package hobside.file;
 
 import hobside.food.Cookery;
-import hobside.food.Food;
 import hobside.food.PriceList;
 import hobside.food.Shelf;
 import hobside.food.Substitutes;
+import hobside.guide.Guide;
 import hobside.guide.GuideBook;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,45 +20,60 @@ public record Library(Shelf shelf, List<PriceList> priceLists, Cookery cookery, 
         problems = List.copyOf(problems);
     }
 
-    /** Our data and the user's. */
+    /** Our data and the user's. What our packs weigh is a matter of our foods, whatever the user has put in their place. */
     public static Library load(Kitchen kitchen) {
         List<InputProblem> problems = new ArrayList<>();
         Shelf bundled = bundledShelf();
-        FoodFiles.Sorted own = FoodFiles.sort(kitchen.ownFoods(problems), bundled);
-        problems.addAll(own.problems());
-        Shelf shelf = own.foods().isEmpty() ? bundled : bundled.with(own.foods());
+        Shelf shelf = withOwn(bundled, kitchen.ownFoods(problems), problems);
         List<PriceList> prices = new ArrayList<>();
         for (RawFile file : kitchen.ownPrices(problems)) {
             Read<PriceList> list = PriceReader.read(file, shelf);
             list.value().ifPresent(prices::add);
             problems.addAll(list.problems());
         }
-        for (RawFile file : Bundled.files(Bundled.PRICES)) {
-            prices.add(sound(PriceReader.read(file, shelf)));
-        }
+        prices.addAll(bundledPrices(bundled));
         return new Library(shelf, prices, bundledCookery(), problems);
+    }
+
+    private static Shelf withOwn(Shelf bundled, List<RawFile> files, List<InputProblem> problems) {
+        if (files.isEmpty()) {
+            return bundled;
+        }
+        FoodFiles.Sorted own = FoodFiles.sort(files, bundled);
+        problems.addAll(own.problems());
+        return own.foods().isEmpty() ? bundled : bundled.with(own.foods());
     }
 
     /** The foods that come with the program. */
     public static Shelf bundledShelf() {
-        List<Food> foods = sound(FoodFiles.read(Bundled.files(Bundled.COMPOSITION), Shelf.EMPTY));
-        return Shelf.of(foods);
+        PackIn page = Pack.page(Pack.FOODS);
+        return page == null ? Originals.shelf() : Shelf.drawingOn(PackedFoods.read(page));
+    }
+
+    static List<PriceList> bundledPrices(Shelf bundled) {
+        PackIn page = Pack.page(Pack.PRICES);
+        return page == null ? Originals.prices(bundled) : PackedPrices.read(page);
     }
 
     public static Cookery bundledCookery() {
-        return sound(CookeryReader.read(Bundled.files(Bundled.FACTORS)));
+        PackIn page = Pack.page(Pack.COOKERY);
+        return page == null ? Originals.cookery() : PackedCookery.read(page);
     }
 
     public static Substitutes bundledSubstitutes(Shelf shelf) {
-        return sound(SwapReader.read(Bundled.file(Bundled.SWAPS.get(0)), shelf));
+        PackIn page = Pack.page(Pack.SWAPS);
+        return page == null ? Originals.substitutes(shelf) : PackedSwaps.read(page);
+    }
+
+    /** The daily guides alone: the first picture needs one of them. */
+    static List<Guide> bundledDailyGuides() {
+        PackIn page = Pack.page(Pack.GUIDES);
+        return page == null ? Originals.guides().guides() : PackedGuides.read(page);
     }
 
     public static GuideBook bundledGuides() {
-        return sound(GuideReader.read(Bundled.files(Bundled.GUIDES)));
-    }
-
-    private static <T> T sound(Read<T> read) {
-        return read.value().orElseThrow(() -> new IllegalStateException("the program's own data are damaged: " + read.problems().get(0).written()));
+        PackIn page = Pack.page(Pack.YARDSTICKS);
+        return page == null ? Originals.guides() : PackedYardsticks.read(page, bundledDailyGuides());
     }
 
     /** The price list that is used unless the user chooses another. */

@@ -22,8 +22,8 @@ import hobside.dish.Taken;
 import hobside.dish.Trim;
 import hobside.food.CookingMethod;
 import hobside.measure.Millilitres;
+import hobside.measure.Worded;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -32,7 +32,7 @@ import java.util.function.Function;
 /** Reads the changes of a plan in the order told. Which keys a change may have, its kind decides. */
 final class PlanReader {
 
-    private static final List<String> KINDS = Arrays.stream(ChangeKind.values()).map(ChangeKind::word).toList();
+    private static final List<String> KINDS = Worded.words(ChangeKind.values());
     private static final Keys COMMON = Keys.of("change", "off", "note");
     private static final Keys INGREDIENT = IngredientReader.KEYS.and("change", "off", "note");
     private static final Bounds SHARE = Bounds.of(0, 1, "share", "write 0.8 for 80 %");
@@ -55,7 +55,10 @@ final class PlanReader {
         List<Plan.Planned> lines = new ArrayList<>();
         List<Json> items = fields.list("plan", Limits.CHANGES);
         for (int i = 0; i < items.size(); i++) {
-            planned(items.get(i), fields.where().field("plan").item(i)).ifPresent(lines::add);
+            Optional<Plan.Planned> line = planned(items.get(i), fields.where().field("plan").item(i));
+            if (line.isPresent()) {
+                lines.add(line.get());
+            }
         }
         return new Plan(lines);
     }
@@ -69,11 +72,15 @@ final class PlanReader {
                     Wanted.of("one of " + Nearest.listed(KINDS), Nearest.hintOr(written, KINDS, "say which change it is")));
             return Optional.empty();
         }
-        return Fields.of(item, where, keys(kind.get()), problems).flatMap(fields -> {
-            boolean on = !fields.yes("off");
-            String note = fields.textOr("note", Limits.NOTE, "");
-            return change(kind.get(), fields).map(change -> new Plan.Planned(change, on, note));
-        });
+        Optional<Fields> fields = Fields.of(item, where, keys(kind.get()), problems);
+        return fields.isPresent() ? planned(kind.get(), fields.get()) : Optional.empty();
+    }
+
+    private Optional<Plan.Planned> planned(ChangeKind kind, Fields fields) {
+        boolean on = !fields.yes("off");
+        String note = fields.textOr("note", Limits.NOTE, "");
+        Optional<? extends Change> change = change(kind, fields);
+        return change.isPresent() ? Optional.of(new Plan.Planned(change.get(), on, note)) : Optional.empty();
     }
 
     private static Keys keys(ChangeKind kind) {
@@ -156,7 +163,7 @@ final class PlanReader {
 
     private static Optional<Change> anotherWay(Fields fields) {
         Optional<String> of = Ids.of(fields, "of");
-        Optional<CookingMethod> method = fields.word("method", CookingMethod::parse, IngredientReader.methods());
+        Optional<CookingMethod> method = fields.word("method", CookingMethod.values());
         return of.flatMap(id -> method.map(way -> new CookAnotherWay(id, way)));
     }
 
@@ -171,6 +178,9 @@ final class PlanReader {
 
     /** Ids that no ingredient bears, and slots held twice: slips of a file written by hand. */
     static void refuseLoose(Plan plan, Dish dish, Fields fields) {
+        if (plan.size() == 0) {
+            return;
+        }
         List<String> ids = new ArrayList<>(dish.ingredients().stream().map(each -> each.id()).toList());
         Function<Plan.Planned, ChangeKind> kind = line -> line.change().kind();
         plan.changes().stream().filter(line -> kind.apply(line) == ChangeKind.ADD || kind.apply(line) == ChangeKind.BULK_OUT)

@@ -54,7 +54,7 @@ public final class PriceReader {
 
     private static Optional<Currency> currency(Fields fields) {
         Optional<String> code = fields.text("currency", Limits.ID);
-        if (code.isPresent() && !code.get().matches("[A-Z]{3}")) {
+        if (code.isPresent() && !Currency.isCode(code.get())) {
             fields.fault("currency", Shown.quoted(code.get()), Wanted.of("a code of three capitals (ISO 4217)",
                     "write EUR, GBP, AUD ..., or XXX for no currency"));
             return Optional.empty();

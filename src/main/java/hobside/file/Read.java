@@ -18,7 +18,10 @@ public sealed interface Read<T> permits Loaded, Rejected {
     /** Loaded when no problem was found and there is a value. */
     static <T> Read<T> of(Optional<T> value, Problems problems) {
         if (problems.isEmpty()) {
-            return new Loaded<>(value.orElseThrow(() -> new IllegalStateException("neither a value nor a problem")));
+            if (value.isEmpty()) {
+                throw new IllegalStateException("neither a value nor a problem");
+            }
+            return new Loaded<>(value.get());
         }
         return new Rejected<>(problems.all());
     }

@@ -21,7 +21,9 @@ public final class Composition {
     public static Composition of(Map<Nutrient, Double> figures) {
         double[] row = new double[Nutrient.COUNT];
         Arrays.fill(row, Double.NaN);
-        figures.forEach((nutrient, figure) -> row[nutrient.ordinal()] = sound(nutrient, figure));
+        for (Map.Entry<Nutrient, Double> each : figures.entrySet()) {
+            row[each.getKey().ordinal()] = sound(each.getKey(), each.getValue());
+        }
         if (Double.isNaN(row[Nutrient.ENERC.ordinal()])) {
             row[Nutrient.ENERC.ordinal()] = row[Nutrient.ENERC_KCAL.ordinal()] * KILOJOULES_PER_KILOCALORIE;
         } else if (Double.isNaN(row[Nutrient.ENERC_KCAL.ordinal()])) {
@@ -29,6 +31,22 @@ public final class Composition {
         }
         return new Composition(row);
     }
+
+    /** A composition from a figure for each {@link Nutrient} in its order; NaN is unknown. Energy stands in both units already. */
+    public static Composition of(double[] figures) {
+        if (figures.length != Nutrient.COUNT) {
+            throw new IllegalArgumentException("not a row of " + Nutrient.COUNT + " figures: " + figures.length);
+        }
+        double[] row = figures.clone();
+        for (Nutrient nutrient : NUTRIENTS) {
+            if (!Double.isNaN(row[nutrient.ordinal()])) {
+                sound(nutrient, row[nutrient.ordinal()]);
+            }
+        }
+        return new Composition(row);
+    }
+
+    private static final Nutrient[] NUTRIENTS = Nutrient.values();
 
     private static double sound(Nutrient nutrient, double figure) {
         if (!(figure >= 0) || !Double.isFinite(figure)) {

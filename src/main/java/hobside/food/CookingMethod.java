@@ -1,10 +1,10 @@
 package hobside.food;
 
-import java.util.Arrays;
+import hobside.measure.Worded;
 import java.util.Optional;
 
 /** The way a food is cooked, as a recipe names it. "Broiled" is the same as grilled. */
-public enum CookingMethod {
+public enum CookingMethod implements Worded {
     PAN_BROWNED("pan-browned", Heat.DRY),
     PAN_FRIED("pan-fried", Heat.DRY),
     GRILLED("grilled", Heat.DRY),
@@ -42,6 +42,7 @@ public enum CookingMethod {
     }
 
     /** The word used in files, with a hyphen: {@code pan-fried}. */
+    @Override
     public String word() {
         return word;
     }
@@ -52,6 +53,6 @@ public enum CookingMethod {
 
     /** The method with exactly this word; empty when there is none. */
     public static Optional<CookingMethod> parse(String word) {
-        return Arrays.stream(values()).filter(method -> method.word.equals(word)).findFirst();
+        return Worded.parse(values(), word);
     }
 }

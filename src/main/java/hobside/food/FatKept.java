@@ -1,14 +1,12 @@
 package hobside.food;
 
 import hobside.measure.Range;
-import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * How much of a raw flesh food's own fat is still in it when it comes out of the pan.
@@ -65,16 +63,17 @@ public final class FatKept {
     }
 
     private static final String ANY = "any";
-    private static final Set<String> MELTS = words(Arrays.stream(MeltClass.values()).flatMap(c -> Stream.of(c.word(), c.family())));
-    private static final Set<String> METHODS =
-            words(Arrays.stream(CookingMethod.values()).flatMap(m -> Stream.of(m.word(), m.heat().word())));
+    private static final Set<String> MELTS = melts();
+    private static final Set<String> METHODS = methods();
 
     /** The row that answers for each class and method, looked up once: a search asks millions of times. */
     private final Row[][] answers;
+    private final List<Row> rows;
     private final double saturatedSpread;
 
-    private FatKept(Row[][] answers, double saturatedSpread) {
+    private FatKept(Row[][] answers, List<Row> rows, double saturatedSpread) {
         this.answers = answers;
+        this.rows = List.copyOf(rows);
         this.saturatedSpread = saturatedSpread;
     }
 
@@ -85,19 +84,34 @@ public final class FatKept {
      */
     public static FatKept of(List<Row> rows, double saturatedSpread) {
         zeroOrMore("saturatedSpread", saturatedSpread);
-        Map<String, Row> byKey = new HashMap<>();
+        Map<String, Map<String, Row>> byKind = new HashMap<>();
         for (Row row : rows) {
-            if (byKey.put(row.key(), row) != null) {
+            Map<String, Row> ways = byKind.get(row.melts());
+            if (ways == null) {
+                ways = new HashMap<>();
+                byKind.put(row.melts(), ways);
+            }
+            if (ways.put(row.method(), row) != null) {
                 throw new IllegalArgumentException("two rows for " + row.key());
             }
         }
         Row[][] answers = new Row[MeltClass.values().length][CookingMethod.values().length];
         for (MeltClass melts : MeltClass.values()) {
             for (CookingMethod method : CookingMethod.values()) {
-                answers[melts.ordinal()][method.ordinal()] = nearest(byKey, melts, method);
+                answers[melts.ordinal()][method.ordinal()] = nearest(byKind, melts, method);
             }
         }
-        return new FatKept(answers, saturatedSpread);
+        return new FatKept(answers, rows, saturatedSpread);
+    }
+
+    /** The rows of the table as they were given. */
+    public List<Row> rows() {
+        return rows;
+    }
+
+    /** How far the saturated share of the fat may shift in cooking, as a share of itself. */
+    public double saturatedSpread() {
+        return saturatedSpread;
     }
 
     /** Fat still in the food, g per 100 g raw; never more than the raw fat. */
@@ -146,26 +160,49 @@ public final class FatKept {
     }
 
     /** The nearest row: the class before its family before any; the method before its heat before any. */
-    private static Row nearest(Map<String, Row> rows, MeltClass melts, CookingMethod method) {
-        return Stream.of(melts.word(), melts.family(), ANY)
-                .flatMap(kind -> Stream.of(method.word(), method.heat().word(), ANY).map(way -> keyOf(kind, way)))
-                .filter(rows::containsKey)
-                .map(rows::get)
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no row answers for " + keyOf(melts.word(), method.word())));
+    private static Row nearest(Map<String, Map<String, Row>> rows, MeltClass melts, CookingMethod method) {
+        // Plain loops: this is worked out at every start, before anything has been compiled.
+        for (String kind : new String[] {melts.word(), melts.family(), ANY}) {
+            Map<String, Row> ways = rows.get(kind);
+            Row row = ways == null ? null : nearest(ways, method);
+            if (row != null) {
+                return row;
+            }
+        }
+        throw new IllegalArgumentException("no row answers for " + keyOf(melts.word(), method.word()));
+    }
+
+    private static Row nearest(Map<String, Row> ways, CookingMethod method) {
+        Row row = ways.get(method.word());
+        row = row == null ? ways.get(method.heat().word()) : row;
+        return row == null ? ways.get(ANY) : row;
     }
 
     private static String keyOf(String melts, String method) {
         return melts + " " + method;
     }
 
-    private static Set<String> words(Stream<String> words) {
-        return Stream.concat(words, Stream.of(ANY)).collect(Collectors.toCollection(TreeSet::new));
+    private static Set<String> melts() {
+        Set<String> words = new HashSet<>(Set.of(ANY));
+        for (MeltClass melts : MeltClass.values()) {
+            words.add(melts.word());
+            words.add(melts.family());
+        }
+        return words;
+    }
+
+    private static Set<String> methods() {
+        Set<String> words = new HashSet<>(Set.of(ANY));
+        for (CookingMethod method : CookingMethod.values()) {
+            words.add(method.word());
+            words.add(method.heat().word());
+        }
+        return words;
     }
 
     private static void known(String field, String found, Set<String> allowed) {
         if (!allowed.contains(found)) {
-            throw new IllegalArgumentException(field + " is \"" + found + "\"; it may be one of " + String.join(", ", allowed));
+            throw new IllegalArgumentException(field + " is \"" + found + "\"; it may be one of " + String.join(", ", new TreeSet<>(allowed)));
         }
     }
 

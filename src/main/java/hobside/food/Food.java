@@ -32,7 +32,10 @@ public final class Food {
 
     /** A cut from what is left when all parts are off, and the parts. Lean and parts have no parts of their own. */
     public static Food cut(Label label, Food lean, List<Part> parts, Handling handling) {
-        double off = parts.stream().mapToDouble(part -> part.share().high()).sum();
+        double off = 0;
+        for (Part part : parts) {
+            off += part.share().high();
+        }
         if (off >= 1 || parts.isEmpty()) {
             throw new IllegalArgumentException("the parts of " + label.id() + " must leave something: " + off);
         }
@@ -41,7 +44,11 @@ public final class Food {
 
     private static Composition mix(Food lean, List<Part> parts) {
         Composition mixed = lean.composition;
-        double soFar = 1 - parts.stream().mapToDouble(part -> part.share().typical()).sum();
+        double off = 0;
+        for (Part part : parts) {
+            off += part.share().typical();
+        }
+        double soFar = 1 - off;
         for (Part part : parts) {
             double share = part.share().typical();
             mixed = Composition.mixed(mixed, share / (soFar + share), part.food().composition);

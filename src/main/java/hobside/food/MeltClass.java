@@ -1,6 +1,6 @@
 package hobside.food;
 
-import java.util.Arrays;
+import hobside.measure.Worded;
 import java.util.Optional;
 
 /**
@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * <p>A cut keeps its fat in its tissue; mince lets it go. Veal mince counts as beef mince; minced game as game.
  */
-public enum MeltClass {
+public enum MeltClass implements Worded {
     BEEF_CUT("beef-cut", "any-cut"),
     BEEF_MINCE("beef-mince", "any-mince"),
     VEAL_CUT("veal-cut", "any-cut"),
@@ -34,6 +34,7 @@ public enum MeltClass {
     }
 
     /** The word used in files, with a hyphen: {@code beef-mince}. */
+    @Override
     public String word() {
         return word;
     }
@@ -45,6 +46,6 @@ public enum MeltClass {
 
     /** The class with exactly this word; empty when there is none. */
     public static Optional<MeltClass> parse(String word) {
-        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+        return Worded.parse(values(), word);
     }
 }

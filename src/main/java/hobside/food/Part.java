@@ -1,14 +1,14 @@
 package hobside.food;
 
 import hobside.measure.Range;
-import java.util.Arrays;
+import hobside.measure.Worded;
 import java.util.Optional;
 
 /** Something that comes off a food: separable fat, skin, or the liquid of a tin; its share of the edible weight, 0–1. */
 public record Part(Kind kind, Food food, Range share) {
 
     /** The kinds of part, and the word used in files. */
-    public enum Kind {
+    public enum Kind implements Worded {
         FAT("fat"),
         SKIN("skin"),
         LIQUID("liquid");
@@ -19,12 +19,13 @@ public record Part(Kind kind, Food food, Range share) {
             this.word = word;
         }
 
+        @Override
         public String word() {
             return word;
         }
 
         public static Optional<Kind> parse(String word) {
-            return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+            return Worded.parse(values(), word);
         }
     }
 

@@ -5,6 +5,7 @@ import hobside.measure.Currency;
 import hobside.measure.Grams;
 import hobside.measure.Money;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -33,7 +34,9 @@ public final class PriceList {
 
     public static PriceList of(Heading heading, Currency currency, Collection<Pack> packs) {
         Map<String, Pack> byFood = new LinkedHashMap<>();
-        packs.forEach(pack -> byFood.put(pack.foodId(), pack));
+        for (Pack pack : packs) {
+            byFood.put(pack.foodId(), pack);
+        }
         return new PriceList(heading, currency, byFood);
     }
 
@@ -43,6 +46,11 @@ public final class PriceList {
 
     public Currency currency() {
         return currency;
+    }
+
+    /** All packs in the order of the list. */
+    public Collection<Pack> packs() {
+        return Collections.unmodifiableCollection(packs.values());
     }
 
     public Optional<Pack> packOf(Food food) {

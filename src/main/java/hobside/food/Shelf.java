@@ -13,13 +13,36 @@ public final class Shelf {
 
     public static final Shelf EMPTY = of(List.of());
 
-    private final Map<String, Food> byId;
-    private final List<Food> foods;
+    private final Source source;
     private volatile ShelfIndex index;
 
-    private Shelf(Map<String, Food> byId) {
-        this.byId = byId;
-        this.foods = List.copyOf(byId.values());
+    /** What stands on a shelf. It may fetch a food when it is first asked for, but always answers alike. */
+    public interface Source {
+
+        Optional<Food> food(String id);
+
+        /** All foods in the order of the shelf. */
+        List<Food> foods();
+
+        Collection<String> ids();
+    }
+
+    /** Foods that are at hand already. */
+    private record AtHand(Map<String, Food> byId, List<Food> foods) implements Source {
+
+        @Override
+        public Optional<Food> food(String id) {
+            return Optional.ofNullable(byId.get(id));
+        }
+
+        @Override
+        public Collection<String> ids() {
+            return Collections.unmodifiableSet(byId.keySet());
+        }
+    }
+
+    private Shelf(Source source) {
+        this.source = source;
     }
 
     /** A shelf of these foods; of two with one id the later stands. */
@@ -28,26 +51,31 @@ public final class Shelf {
         for (Food food : foods) {
             byId.put(food.id(), food);
         }
-        return new Shelf(byId);
+        return new Shelf(new AtHand(byId, List.copyOf(byId.values())));
+    }
+
+    /** A shelf whose foods are fetched when they are asked for. */
+    public static Shelf drawingOn(Source source) {
+        return new Shelf(source);
     }
 
     /** The shelf with other foods put on it, in place of those of the same id. */
     public Shelf with(Collection<Food> others) {
-        List<Food> all = new ArrayList<>(foods);
+        List<Food> all = new ArrayList<>(foods());
         all.addAll(others);
         return of(all);
     }
 
     public Optional<Food> food(String id) {
-        return Optional.ofNullable(byId.get(id));
+        return source.food(id);
     }
 
     public List<Food> foods() {
-        return foods;
+        return source.foods();
     }
 
     public Collection<String> ids() {
-        return Collections.unmodifiableSet(byId.keySet());
+        return source.ids();
     }
 
     /**
@@ -59,7 +87,7 @@ public final class Shelf {
     public List<Food> find(String words, int most) {
         ShelfIndex known = index;
         if (known == null) {
-            known = ShelfIndex.of(foods);
+            known = ShelfIndex.of(foods());
             index = known;
         }
         return known.find(words, most);

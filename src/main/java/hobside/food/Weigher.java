@@ -1,6 +1,7 @@
 package hobside.food;
 
 import hobside.measure.Amount;
+import hobside.measure.Density;
 import hobside.measure.Grams;
 import hobside.measure.Millilitres;
 import hobside.measure.SpoonSet;
@@ -33,9 +34,12 @@ public final class Weigher {
             Grams grams = measure.get().grams().times(amount.count());
             return Optional.of(measure.get().asBought() ? fromBought(grams, edible) : fromEdible(grams, edible));
         }
-        return perUnit(amount.unit())
-                .map(one -> fromBought(one.times(amount.count()), edible))
-                .or(() -> volume(amount, food).map(grams -> fromEdible(grams, edible)));
+        Optional<Grams> one = perUnit(amount.unit());
+        if (one.isPresent()) {
+            return Optional.of(fromBought(one.get().times(amount.count()), edible));
+        }
+        Optional<Grams> grams = volume(amount, food);
+        return grams.isPresent() ? Optional.of(fromEdible(grams.get(), edible)) : Optional.empty();
     }
 
     private static Weights fromBought(Grams bought, double edible) {
@@ -48,7 +52,8 @@ public final class Weigher {
 
     private Optional<Grams> volume(Amount amount, Food food) {
         Optional<Millilitres> one = spoons.volumeOf(amount.unit());
-        return one.flatMap(ml -> food.handling().density().map(density -> density.times(ml).times(amount.count())));
+        Optional<Density> density = food.handling().density();
+        return one.isPresent() && density.isPresent() ? Optional.of(density.get().times(one.get()).times(amount.count())) : Optional.empty();
     }
 
     private static Optional<Grams> perUnit(String unit) {

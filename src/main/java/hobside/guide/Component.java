@@ -92,7 +92,12 @@ public enum Component {
 
     /** Whether every food of the contents has a figure for it. */
     public boolean isCompleteIn(Contents contents) {
-        return parts.keySet().stream().allMatch(contents::isComplete);
+        for (Nutrient nutrient : parts.keySet()) {
+            if (!contents.isComplete(nutrient)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Whether the known part is at least a lower bound; not so where something unknown is taken off. */

@@ -59,7 +59,12 @@ public record Guide(Published published, String sentence, List<Line> lines) {
     }
 
     public Optional<Line> line(Component component) {
-        return lines.stream().filter(line -> line.of() == component).findFirst();
+        for (Line line : lines) {
+            if (line.of() == component) {
+                return Optional.of(line);
+            }
+        }
+        return Optional.empty();
     }
 
     /** What one serve takes of the day; empty when the guide has no such figure or the dish's is not known well enough. */
@@ -72,7 +77,9 @@ public record Guide(Published published, String sentence, List<Line> lines) {
     }
 
     public Optional<Share> shareOf(Component component, Sample sample) {
-        return line(component).flatMap(line -> sample.of(component, line.unit(), Per.SERVE).map(figure -> share(line, figure)));
+        Optional<Line> line = line(component);
+        Optional<Figure> figure = line.isPresent() ? sample.of(component, line.get().unit(), Per.SERVE) : Optional.empty();
+        return figure.isPresent() ? Optional.of(share(line.get(), figure.get())) : Optional.empty();
     }
 
     private Share share(Line line, Figure figure) {

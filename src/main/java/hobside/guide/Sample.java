@@ -1,6 +1,7 @@
 package hobside.guide;
 
 import hobside.food.Contents;
+import hobside.food.Nutrient;
 import hobside.ledger.Basis;
 import hobside.ledger.Bill;
 import hobside.ledger.Figure;
@@ -32,7 +33,30 @@ public final class Sample {
 
     /** A solid dish with its spread. */
     public static Sample of(Totals totals) {
-        return new Sample(totals.typical(), totals::range, Optional.empty());
+        return new Sample(totals.typical(), new SpreadOf(totals), Optional.empty());
+    }
+
+    // Named classes where the first picture needs a function: a lambda is linked at its first use.
+
+    private record SpreadOf(Totals totals) implements Function<ToDoubleFunction<Outcome>, Range> {
+        @Override
+        public Range apply(ToDoubleFunction<Outcome> figure) {
+            return totals.range(figure);
+        }
+    }
+
+    private record NutrientOf(Outcome outcome, Basis basis) implements ToDoubleFunction<Nutrient> {
+        @Override
+        public double applyAsDouble(Nutrient nutrient) {
+            return outcome.of(nutrient, basis);
+        }
+    }
+
+    private record AmountOf(Sample sample, Component component, Per per) implements ToDoubleFunction<Outcome> {
+        @Override
+        public double applyAsDouble(Outcome outcome) {
+            return sample.amount(outcome, component, per);
+        }
     }
 
     /** A solid dish with everything typical. */
@@ -73,11 +97,11 @@ public final class Sample {
 
     /** The amount in the component's own unit; empty when not even a lower bound is known. */
     public Optional<Figure> of(Component component, Per per) {
-        return figure(component, outcome -> amount(outcome, component, per));
+        return figure(component, new AmountOf(this, component, per));
     }
 
     private double amount(Outcome outcome, Component component, Per per) {
-        double grams = density.map(Density::gramsPerMillilitre).orElse(1.0);
+        double grams = density.isPresent() ? density.get().gramsPerMillilitre() : 1;
         return switch (per) {
             case HUNDRED_GRAMS -> amount(outcome, component, Basis.HUNDRED_GRAMS);
             case HUNDRED_MILLILITRES -> amount(outcome, component, Basis.HUNDRED_GRAMS) * grams;
@@ -86,7 +110,7 @@ public final class Sample {
     }
 
     private static double amount(Outcome outcome, Component component, Basis basis) {
-        return component.of(nutrient -> outcome.of(nutrient, basis));
+        return component.of(new NutrientOf(outcome, basis));
     }
 
     /**

@@ -12,17 +12,17 @@ import java.util.function.ToDoubleFunction;
 public record Comparison(Totals before, Totals after) {
 
     public Figure saved(Nutrient nutrient, Basis basis) {
-        return new Figure(saved(outcome -> outcome.of(nutrient, basis)), !isComplete(nutrient));
+        return new Figure(saved(new Outcome.Amount(nutrient, basis)), !isComplete(nutrient));
     }
 
     /** What is saved of the money used; "at least" marks that a price is missing. */
     public Figure savedCost(Basis basis) {
-        return new Figure(saved(outcome -> outcome.used(basis)), before.used(basis).atLeast() || after.used(basis).atLeast());
+        return new Figure(saved(new Outcome.Used(basis)), before.used(basis).atLeast() || after.used(basis).atLeast());
     }
 
     /** The share of a nutrient that is gone: 0.33 when a third less is left. */
     public Figure savedShare(Nutrient nutrient, Basis basis) {
-        return new Figure(before.lessShare(after, outcome -> outcome.of(nutrient, basis)), !isComplete(nutrient));
+        return new Figure(before.lessShare(after, new Outcome.Amount(nutrient, basis)), !isComplete(nutrient));
     }
 
     public Range saved(ToDoubleFunction<Outcome> figure) {

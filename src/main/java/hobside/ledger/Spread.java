@@ -21,7 +21,11 @@ final class Spread {
 
     /** The figure came out as {@code value} with one factor moved. Which end of the factor moves it down is found here. */
     void met(Levels.Moved moved, double value) {
-        double[] downAndUp = ends.computeIfAbsent(moved.factor(), factor -> new double[2]);
+        double[] downAndUp = ends.get(moved.factor());
+        if (downAndUp == null) {
+            downAndUp = new double[2];
+            ends.put(moved.factor(), downAndUp);
+        }
         double deviation = value - typical;
         least = Math.min(least, value);
         most = Math.max(most, value);

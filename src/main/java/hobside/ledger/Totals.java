@@ -35,15 +35,15 @@ public final class Totals {
     }
 
     public Figure of(Nutrient nutrient, Basis basis) {
-        return new Figure(range(outcome -> outcome.of(nutrient, basis)), !typical.contents().isComplete(nutrient));
+        return new Figure(range(new Outcome.Amount(nutrient, basis)), !typical.contents().isComplete(nutrient));
     }
 
     public Figure used(Basis basis) {
-        return new Figure(range(outcome -> outcome.used(basis)), !typical.bill().unpriced().isEmpty());
+        return new Figure(range(new Outcome.Used(basis)), !typical.bill().unpriced().isEmpty());
     }
 
     public Figure wasted(Basis basis) {
-        return new Figure(range(outcome -> outcome.wasted(basis)), !typical.bill().unpriced().isEmpty());
+        return new Figure(range(new Outcome.Wasted(basis)), !typical.bill().unpriced().isEmpty());
     }
 
     /** The spread of any figure of the outcome that cannot be negative. */

@@ -16,8 +16,11 @@ public record Amount(double count, String unit) {
 
     public static final double MOST = 1_000_000;
 
-    private static final Pattern WRITTEN = Pattern.compile(
-            "(?:(\\d{1,7}) )?(\\d{1,7})\\s?/\\s?(\\d{1,7})(?:\\s?(\\D.*))?|(\\d{1,9}(?:[.,]\\d{1,9})?)(?:\\s?(\\D.*))?");
+    /** Apart, because most amounts are plain and never need it; compiling it takes a moment that a start can spare. */
+    private static final class Odd {
+        private static final Pattern WRITTEN = Pattern.compile(
+                "(?:(\\d{1,7}) )?(\\d{1,7})\\s?/\\s?(\\d{1,7})(?:\\s?(\\D.*))?|(\\d{1,9}(?:[.,]\\d{1,9})?)(?:\\s?(\\D.*))?");
+    }
 
     private static final Map<String, String> SPELLINGS = Map.ofEntries(
             Map.entry("gram", "g"), Map.entry("grams", "g"), Map.entry("kilo", "kg"), Map.entry("kilos", "kg"),
@@ -52,7 +55,7 @@ public record Amount(double count, String unit) {
             double count = Double.parseDouble(text.substring(0, number).replace(',', '.'));
             return count <= MOST ? Optional.of(new Amount(count, unit(text.substring(number)))) : Optional.empty();
         }
-        Matcher matcher = WRITTEN.matcher(spelledOut(text));
+        Matcher matcher = Odd.WRITTEN.matcher(spelledOut(text));
         if (!matcher.matches()) {
             return Optional.empty();
         }

@@ -11,9 +11,18 @@ public record Currency(String code, String one, String many, String sign, int mi
     public static final Currency NONE = new Currency("XXX", "coin", "coins", "", 2);
 
     public Currency {
-        if (!code.matches("[A-Z]{3}") || minorDigits < 0 || minorDigits > 4) {
+        if (!isCode(code) || minorDigits < 0 || minorDigits > 4) {
             throw new IllegalArgumentException("not a currency: " + code + " with " + minorDigits + " digits");
         }
+    }
+
+    /** Whether a text has the form of a code: three capitals. */
+    public static boolean isCode(String text) {
+        boolean capitals = text.length() == 3;
+        for (int i = 0; capitals && i < 3; i++) {
+            capitals = text.charAt(i) >= 'A' && text.charAt(i) <= 'Z';
+        }
+        return capitals;
     }
 
     public double minorPerMajor() {

@@ -1,6 +1,5 @@
 package hobside.measure;
 
-import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -9,7 +8,7 @@ import java.util.Optional;
  * <p>Sources: metric cup 250 and teaspoon 5 are common practice; tablespoon 20 in Australia and 15 elsewhere; US customary
  * units by definition (1 US gallon = 231 cubic inches); US label cup 240 mL, 21 CFR 101.9(b)(5)(viii).
  */
-public enum SpoonSet {
+public enum SpoonSet implements Worded {
     METRIC("metric", 250, 15, 5),
     AUSTRALIAN("australian", 250, 20, 5),
     US("us", 236.5882365, 14.78676478125, 4.92892159375),
@@ -27,6 +26,7 @@ public enum SpoonSet {
         this.teaspoon = teaspoon;
     }
 
+    @Override
     public String word() {
         return word;
     }
@@ -56,6 +56,6 @@ public enum SpoonSet {
     }
 
     public static Optional<SpoonSet> parse(String word) {
-        return Arrays.stream(values()).filter(set -> set.word.equals(word)).findFirst();
+        return Worded.parse(values(), word);
     }
 }

@@ -1,5 +1,6 @@
 package hobside.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -62,14 +63,21 @@ public final class Keys {
      * help and the way out, are always there.
      */
     public static void line(Frame frame, List<? extends Bound> actions) {
-        List<Binding> shown = actions.stream().map(Bound::binding).filter(binding -> !binding.brief().isEmpty()).toList();
-        List<Binding> kept = shown.subList(Math.max(0, shown.size() - 2), shown.size());
-        int room = frame.width() - 1 - kept.stream().mapToInt(Keys::width).sum();
+        List<Binding> shown = new ArrayList<>();
+        for (Bound action : actions) {
+            if (!action.binding().brief().isEmpty()) {
+                shown.add(action.binding());
+            }
+        }
+        int firstKept = Math.max(0, shown.size() - 2);
+        int room = frame.width() - 1;
+        for (int i = firstKept; i < shown.size(); i++) {
+            room -= width(shown.get(i));
+        }
         int at = 1;
-        for (Binding binding : shown) {
-            boolean always = kept.contains(binding);
-            if (always || at + width(binding) <= room + 1) {
-                at = put(frame, at, binding);
+        for (int i = 0; i < shown.size(); i++) {
+            if (i >= firstKept || at + width(shown.get(i)) <= room + 1) {
+                at = put(frame, at, shown.get(i));
             }
         }
     }

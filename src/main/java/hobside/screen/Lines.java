@@ -2,6 +2,7 @@ package hobside.screen;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.StringTokenizer;
 
 /** Text laid out in columns: shortened with an ellipsis, or wrapped at spaces. Widths are display columns. */
 public final class Lines {
@@ -30,7 +31,9 @@ public final class Lines {
     public static List<String> wrap(String text, int width) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        StringTokenizer words = new StringTokenizer(text, " \t\n\u000b\f\r");
+        while (words.hasMoreTokens()) {
+            String word = words.nextToken();
             if (line.length() > 0 && TextWidth.of(line + " " + word) > width) {
                 lines.add(line.toString());
                 line.setLength(0);

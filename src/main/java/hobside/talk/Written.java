@@ -102,7 +102,12 @@ public final class Written {
     }
 
     private static boolean isNothing(String size) {
-        return size.chars().allMatch(each -> each == '0' || each == '.');
+        for (int i = 0; i < size.length(); i++) {
+            if (size.charAt(i) != '0' && size.charAt(i) != '.') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String triangle(Range saved) {

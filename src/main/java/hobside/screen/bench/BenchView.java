@@ -5,7 +5,8 @@ import hobside.screen.Keys;
 import hobside.screen.Lines;
 import hobside.screen.Style;
 import hobside.screen.TextWidth;
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Draws the Bench. */
 public final class BenchView {
@@ -21,7 +22,17 @@ public final class BenchView {
         PlanPane.draw(bench, frame.part(layout.plan()));
         TotalsPane.draw(bench, frame.part(layout.totals()));
         said(bench.said(), frame);
-        Keys.line(frame, Arrays.stream(BenchAction.values()).filter(action -> action.isOn(bench.spot().side())).toList());
+        Keys.line(frame, actions(bench.spot().side()));
+    }
+
+    private static List<BenchAction> actions(BenchAction.Side side) {
+        List<BenchAction> actions = new ArrayList<>();
+        for (BenchAction action : BenchAction.values()) {
+            if (action.isOn(side)) {
+                actions.add(action);
+            }
+        }
+        return actions;
     }
 
     /** The title line that all screens share: what is being worked on, which screen this is, and that it is kept. */

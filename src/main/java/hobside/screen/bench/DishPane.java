@@ -57,7 +57,11 @@ final class DishPane {
     }
 
     private static double most(Pot pot) {
-        return pot.items().stream().mapToDouble(DishPane::saturated).max().orElse(0);
+        double most = 0;
+        for (Item item : pot.items()) {
+            most = Math.max(most, saturated(item));
+        }
+        return most;
     }
 
     private static double saturated(Item item) {
@@ -68,13 +72,15 @@ final class DishPane {
         Optional<Item> item = now.item(row.id());
         boolean bars = line.width() >= ROOMY;
         int figureEnd = line.width() - 1 - (bars ? BAR + 1 : 0);
-        String amount = item.map(DishPane::amount).orElse("none");
-        String name = item.map(each -> each.food().name()).orElse(Names.brief(row) + ", left out");
+        String amount = item.isPresent() ? amount(item.get()) : "none";
+        String name = item.isPresent() ? item.get().food().name() : Names.brief(row) + ", left out";
         line.putRight(0, 2 + AMOUNT, Lines.fit(amount, AMOUNT), Style.PLAIN);
         int room = figureEnd - FIGURE - AMOUNT - 2;
         String shown = TextWidth.of(name) <= room || item.isEmpty() ? name : Names.brief(name);
         line.put(0, 3 + AMOUNT, Lines.fit(shown, room), item.isPresent() ? Style.PLAIN : Style.QUIET);
-        item.ifPresent(each -> figure(line, each, figureEnd));
+        if (item.isPresent()) {
+            figure(line, item.get(), figureEnd);
+        }
         if (bars && item.isPresent() && most > 0) {
             int eighths = (int) Math.round(Math.min(1, saturated(item.get()) / most) * BAR * 8);
             line.put(0, figureEnd + 1, Glyphs.bar(eighths), Style.BOARD);

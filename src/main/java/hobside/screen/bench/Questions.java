@@ -145,7 +145,8 @@ final class Questions {
 
     /** Which published guide a serve is held against. */
     static Next guide(Bench bench) {
-        List<hobside.guide.Guide> guides = bench.desk().study().guides();
+        List<hobside.guide.Guide> guides = bench.desk().study().guides().stream()
+                .filter(guide -> guide.line(hobside.guide.Component.SATURATED).isPresent()).toList();
         List<Menu.Row> rows = guides.stream().map(guide -> new Menu.Row(guide.published().named(),
                 guide.line(hobside.guide.Component.SATURATED).map(hobside.guide.Guide.Line::written).orElse("no figure for saturated fat"),
                 guide.sentence() + " Source: " + guide.published().citation().written() + ".")).toList();

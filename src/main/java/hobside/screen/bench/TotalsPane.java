@@ -41,7 +41,10 @@ public final class TotalsPane {
         saturated(frame, whole, basis, pot);
         energy(frame, whole, basis, pot);
         cost(frame, whole, basis, pot, bench.desk().study().books().prices().currency());
-        bench.desk().study().guide(bench.demo().guide()).ifPresent(guide -> guide(frame, guide, whole.after()));
+        Optional<Guide> guide = bench.desk().study().guide(bench.demo().guide());
+        if (guide.isPresent()) {
+            guide(frame, guide.get(), whole.after());
+        }
     }
 
     private static String heading(Basis basis) {
@@ -112,7 +115,9 @@ public final class TotalsPane {
 
     private static void guide(Frame frame, Guide guide, Totals now) {
         Optional<Guide.Share> share = guide.shareOf(Component.SATURATED, now);
-        share.ifPresent(known -> bar(frame, guide, known));
+        if (share.isPresent()) {
+            bar(frame, guide, share.get());
+        }
     }
 
     private static void bar(Frame frame, Guide guide, Guide.Share share) {

@@ -8,9 +8,11 @@ import hobside.screen.Size;
 import hobside.screen.Surroundings;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,13 +57,13 @@ public final class Opening {
     }
 
     /**
-     * Plays some bytes of typing into the screens on a terminal of thin air, so that every class a real start needs has
-     * been used once. The build records them.
+     * Plays some strokes of keys, each as the bytes it sends, into the screens on a terminal of thin air, so that every
+     * class a real start needs has been used once. The build records them.
      */
-    public static void rehearse(Next first, Outside outside, String typing) throws IOException {
+    public static void rehearse(Next first, Outside outside, List<String> strokes) throws IOException {
         surroundings(List.of());
         HallTerminal.Line line = new HallTerminal.Line(
-                new ByteArrayInputStream(typing.getBytes(StandardCharsets.UTF_8)),
+                new Strokes(strokes),
                 OutputStream.nullOutputStream(),
                 new ThinAir());
         Surroundings all = new Surroundings(true, true, Optional.empty());
@@ -85,6 +87,41 @@ public final class Opening {
         } catch (ReflectiveOperationException e) {
             // Before Java 22 there is a console only on a terminal.
             return true;
+        }
+    }
+
+    /** Strokes that arrive one after another, so that an Esc is not taken for the beginning of the next. */
+    private static final class Strokes extends InputStream {
+        private final Iterator<String> strokes;
+        private InputStream now = InputStream.nullInputStream();
+
+        Strokes(List<String> strokes) {
+            this.strokes = strokes.iterator();
+        }
+
+        @Override
+        public int read() throws IOException {
+            int next = now.read();
+            if (next >= 0 || !strokes.hasNext()) {
+                return next;
+            }
+            now = new ByteArrayInputStream(strokes.next().getBytes(StandardCharsets.UTF_8));
+            return now.read();
+        }
+
+        @Override
+        public int read(byte[] bytes, int from, int room) throws IOException {
+            int first = read();
+            if (first < 0) {
+                return first;
+            }
+            bytes[from] = (byte) first;
+            return 1 + Math.max(0, now.read(bytes, from + 1, room - 1));
+        }
+
+        @Override
+        public int available() throws IOException {
+            return now.available();
         }
     }
 

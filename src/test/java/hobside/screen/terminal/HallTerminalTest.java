@@ -133,7 +133,7 @@ class HallTerminalTest {
             return Optional.empty();
         };
         Outside outside = new Outside(noting, InstantSource.system(), () -> {});
-        Opening.rehearse(Next.to(Counter.fresh()), outside, "\033[Baq");
+        Opening.rehearse(Next.to(Counter.fresh()), outside, List.of("\033[Baq"));
         assertEquals(List.of(new Counter.Ask("name"), new Counter.Ask("last")), asked);
     }
 
