@@ -39,12 +39,17 @@ public final class BenchView {
     public static void title(Bench bench, Frame frame, String screen) {
         String right = screen + " · " + bench.desk().kept().words();
         int room = frame.width() - TextWidth.of(right) - 4;
-        String serves = Math.round(bench.desk().before().serves()) + " serves";
+        String serves = serves(bench.desk().before().serves(), bench.desk().now().serves());
         String name = Lines.fit(bench.demo().dish().name(), room - serves.length() - 3);
         int at = frame.put(0, 1, name, Style.TITLE);
         frame.put(0, at, " · " + serves, Style.PLAIN);
         frame.putRight(0, frame.width() - 1, right, Style.QUIET);
         frame.horizontal(1, 0, frame.width() - 1);
+    }
+
+    private static String serves(double before, double now) {
+        String after = Math.round(now) == 1 ? " serve" : " serves";
+        return (before == now ? "" : Math.round(before) + "→") + Math.round(now) + after;
     }
 
     /** The last word said to the user, above the keys. */
