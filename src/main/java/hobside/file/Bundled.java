@@ -44,15 +44,15 @@ final class Bundled {
     /** What a file beside the classes holds; null when there is none. */
     static byte[] bytes(String name) {
         try {
-            return HOME.toString().endsWith(".jar") ? fromJar(name) : fromAnywhere(name);
+            return HOME.toString().endsWith(".jar") ? fromJar(HOME, name) : fromAnywhere(name);
         } catch (IOException fault) {
             throw new IllegalStateException("the program is damaged at " + name, fault);
         }
     }
 
     /** Straight from the jar: the way by the class loader looks through the whole Java library first, at every start. */
-    private static byte[] fromJar(String name) throws IOException {
-        try (ZipFile jar = new ZipFile(HOME)) {
+    static byte[] fromJar(File home, String name) throws IOException {
+        try (ZipFile jar = new ZipFile(home)) {
             ZipEntry entry = jar.getEntry(name);
             if (entry == null) {
                 return null;

@@ -27,10 +27,10 @@ final class PackOut {
      * whole number of thousandths as 1 and its eight bytes.
      */
     void number(double value) {
-        double thousandths = Math.rint(value * PackIn.THOUSAND);
+        long thousandths = Math.round(value * PackIn.THOUSAND);
         boolean small = thousandths >= 0 && thousandths < Integer.MAX_VALUE;
         if (small && Double.compare(thousandths / PackIn.THOUSAND, value) == 0) {
-            count((long) thousandths * 2);
+            count(thousandths * 2);
             return;
         }
         count(Double.isNaN(value) ? PackIn.UNKNOWN : PackIn.WHOLE);
