@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
 final class FoodReader {
 
     private static final Keys FILE_KEYS = Keys.of("hobside", "group", "note", "foods");
-    private static final Keys KEYS = Keys.of("id", "name", "also", "group", "source", "melts", "edible", "lean", "parts", "per100g",
+    private static final Keys KEYS = Keys.of("id", "name", "also", "group", "source", "melts", "edible", "lean", "parts", "per100g", "asPublished",
             "fatEnergy", "density", "measures", "allergens", "cautions");
     private static final Keys SOURCE_KEYS = Keys.of("table", "number");
     private static final Keys PART_KEYS = Keys.of("part", "food", "share");

@@ -25,6 +25,7 @@ public record Library(Shelf shelf, List<PriceList> priceLists, Cookery cookery, 
         List<InputProblem> problems = new ArrayList<>();
         Shelf bundled = bundledShelf();
         Shelf shelf = withOwn(bundled, kitchen.ownFoods(problems), problems);
+        shelf = withPacks(shelf, kitchen.ownPacks(problems));
         List<PriceList> prices = new ArrayList<>();
         for (RawFile file : kitchen.ownPrices(problems)) {
             Read<PriceList> list = PriceReader.read(file, shelf);
@@ -33,6 +34,10 @@ public record Library(Shelf shelf, List<PriceList> priceLists, Cookery cookery, 
         }
         prices.addAll(bundledPrices(bundled));
         return new Library(shelf, prices, bundledCookery(), problems);
+    }
+
+    private static Shelf withPacks(Shelf shelf, List<OwnPack> packs) {
+        return packs.isEmpty() ? shelf : Shelf.drawingOn(new Layered(shelf, packs));
     }
 
     private static Shelf withOwn(Shelf bundled, List<RawFile> files, List<InputProblem> problems) {
