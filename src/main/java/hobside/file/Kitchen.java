@@ -89,7 +89,9 @@ public final class Kitchen {
             if (raw.value().isPresent()) {
                 Read<OwnPack> pack = OwnPack.read(raw.value().get(), file.substring(0, file.length() - ".pack".length()));
                 problems.addAll(pack.problems());
-                pack.value().ifPresent(packs::add);
+                if (pack.value().isPresent()) {
+                    packs.add(pack.value().get());
+                }
             }
         }
         return packs;

@@ -1,0 +1,2 @@
+package hobside.file.bring;
+public record RecipeDraft(hobside.dish.Demo demo) {}
