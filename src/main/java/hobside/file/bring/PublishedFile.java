@@ -111,11 +111,14 @@ final class PublishedFile {
         /** NaN when it is no number. */
         double figure(String column) {
             String text = text(column);
-            boolean plain = !text.isEmpty() && text.length() <= Decimals.MOST_DIGITS;
-            for (int i = 0; plain && i < text.length(); i++) {
+            int digits = 0;
+            int points = 0;
+            for (int i = 0; i < text.length(); i++) {
                 char each = text.charAt(i);
-                plain = each >= '0' && each <= '9' || each == '.' || each == '-' || each == 'e' || each == 'E' || each == '+';
+                digits += each >= '0' && each <= '9' ? 1 : 0;
+                points += each == '.' ? 1 : "0123456789+-eE".indexOf(each) < 0 ? 2 : 0;
             }
+            boolean plain = digits > 0 && points < 2 && text.length() <= Decimals.MOST_DIGITS;
             try {
                 return plain ? Numbers.parse(text) : Double.NaN;
             } catch (NumberFormatException none) {
