@@ -40,6 +40,21 @@ final class OwnFiles {
         return name;
     }
 
+    /** Writes a new file wherever the user says; one that is there is left alone. */
+    static Saving give(String name, byte[] bytes) {
+        try {
+            Path file = Path.of(name).toAbsolutePath().normalize();
+            if (!isFree(file)) {
+                return new Saving.NotSaved("Not saved: " + Shown.of(name) + " is there already. Choose another name, or move it away first.");
+            }
+            SafeFile.replace(file, bytes);
+            return new Saving.Saved(Version.of(name, bytes), name, "Saved in " + Shown.of(name) + ".");
+        } catch (IOException | RuntimeException fault) {
+            return new Saving.NotSaved("Not saved: " + Shown.of(name) + " could not be written (" + Shown.of(fault.getClass().getSimpleName())
+                    + "). Choose a folder that is there and may be written to.");
+        }
+    }
+
     Saving keep(Own kind, String name, byte[] bytes) {
         if (!SafeName.isSafe(name)) {
             throw new IllegalArgumentException("not a safe name: " + Shown.of(name));
