@@ -40,6 +40,17 @@ public final class StartBench {
         Files.delete(hello);
     }
 
+    /** The launcher's start with two kitchens, side by side beside a bare Java program. */
+    static void compare(Path without, Path with, int rounds) throws IOException {
+        Path hello = helloJar();
+        Map<String, String> commands = new LinkedHashMap<>();
+        commands.put("bare java", "exec java -Xshare:auto -jar '" + hello + "' Hobside");
+        commands.put("without", "exec target/hobside --kitchen '" + without + "'");
+        commands.put("with pack", "exec target/hobside --kitchen '" + with + "'");
+        report(measure(commands, "Hobside", rounds));
+        Files.delete(hello);
+    }
+
     private static Map<String, Start[]> measure(Map<String, String> commands, String text, int rounds) throws IOException {
         Map<String, Start[]> starts = new LinkedHashMap<>();
         for (int round = -1; round < rounds; round++) {

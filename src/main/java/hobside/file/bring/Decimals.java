@@ -18,7 +18,8 @@ record Decimals(char mark, boolean sure) {
         private int points;
         private int commas;
 
-        void look(String figure) {
+        void look(String written) {
+            String figure = bare(written);
             int point = figure.lastIndexOf('.');
             int comma = figure.lastIndexOf(',');
             if (point >= 0 && comma >= 0) {
@@ -35,6 +36,17 @@ record Decimals(char mark, boolean sure) {
         Decimals decided() {
             return points == commas ? new Decimals('.', false) : new Decimals(points > commas ? '.' : ',', true);
         }
+    }
+
+    /** Without a sign of money in front or behind. */
+    static String bare(String written) {
+        String text = written;
+        if (!text.isEmpty() && Character.getType(text.charAt(0)) == Character.CURRENCY_SYMBOL) {
+            text = text.substring(1).strip();
+        } else if (!text.isEmpty() && Character.getType(text.charAt(text.length() - 1)) == Character.CURRENCY_SYMBOL) {
+            text = text.substring(0, text.length() - 1).strip();
+        }
+        return text;
     }
 
     private static boolean isFigure(String text, char mark) {
@@ -86,6 +98,11 @@ record Decimals(char mark, boolean sure) {
         }
         return isFigure(mark == ',' ? text.replace(',', '.') : text)
                 ? OptionalDouble.of(Numbers.parse(mark == ',' ? text.replace(',', '.') : text)) : OptionalDouble.empty();
+    }
+
+    /** Whether a figure could be read in two ways in this table. */
+    boolean isUnclear(String text) {
+        return !sure && (isFigure(text, ',') || isFigure(text, '.') || isGrouped(text, ',') || isGrouped(text, '.'));
     }
 
     private static boolean isFigure(String text) {

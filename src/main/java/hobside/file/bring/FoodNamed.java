@@ -64,6 +64,17 @@ final class FoodNamed {
         return found.isEmpty() ? shelf.find(plain(words), 4) : found;
     }
 
+    /** Whether one of the words stands in the food's name or other names as it is. */
+    static boolean shares(Food food, String words) {
+        String names = " " + plain(food.name() + " " + String.join(" ", food.label().also())) + " ";
+        for (String word : plain(words).split(" ")) {
+            if (word.length() > 2 && names.contains(" " + word + " ")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     String hint(String words) {
         List<Food> found = words.isBlank() ? List.of() : near(words);
         return found.isEmpty() ? "add the food to the shelf first, or correct its name"

@@ -161,17 +161,18 @@ final class FoodRow {
             return OptionalDouble.empty();
         }
         OptionalDouble number = decimals.figure(text);
-        double value = number.isPresent() ? tidy(number.getAsDouble() * headings.get(column).factor()) : Double.NaN;
+        double factor = headings.get(column).factor();
+        double value = number.isEmpty() ? Double.NaN : factor == 1 ? number.getAsDouble() : tidy(number.getAsDouble() * factor);
         if (!(value >= 0 && value <= most)) {
-            fault(rows, column, "a number from 0 to " + Numbers.written(tidy(most / headings.get(column).factor())));
+            fault(rows, column, "a number from 0 to " + Numbers.written(tidy(most / factor)));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(value);
     }
 
     private void fault(CsvRows rows, int column, String expected) {
-        String remedy = decimals.sure() ? "correct it, or leave the field empty when it is not known"
-                : "write it so that the decimal mark is plain, such as 1234 or 1.5";
+        String remedy = decimals.isUnclear(rows.text(column)) ? "write it so that the decimal mark is plain, such as 1234 or 1.5"
+                : "correct it, or leave the field empty when it is not known";
         notes.fault(rows.line(), written.get(column), Shown.quoted(rows.text(column)), Wanted.of(expected + " with a decimal "
                 + (decimals.mark() == '.' ? "point" : "comma"), remedy));
     }

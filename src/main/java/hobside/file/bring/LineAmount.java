@@ -12,15 +12,18 @@ import java.util.regex.Pattern;
  * The amount at the beginning of an ingredient line, and what follows it. "2 x 400 g tins tomatoes" and "2 (400 g) tins tomatoes"
  * are 800 g; "4-6 carrots" are 5 and say so; "a pinch" is a sixteenth of a teaspoon (common practice, no source).
  *
+ * @param tinned true when the line counts tins: then the tinned food is meant
  * @param guess what had to be guessed; empty when nothing
  */
-record LineAmount(Optional<Amount> amount, String rest, String guess) {
+record LineAmount(Optional<Amount> amount, String rest, String guess, boolean tinned) {
 
     private static final String NUMBER = "\\d{1,6}\\s+\\d{1,3}/\\d{1,3}|\\d{1,3}/\\d{1,3}|\\d{1,6}(?:[.,]\\d{1,4})?";
     private static final Pattern START = Pattern.compile("^(?:about |approx\\.? |ca\\.? |~)?(" + NUMBER + ")(?:\\s*(?:-|to)\\s*(" + NUMBER + "))?(?![\\d%])\\s*",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern SIZE = Pattern.compile("^(?:x\\s*|\\()(" + NUMBER + ")\\s*-?\\s*(kg|g|ml|l|oz|lb)\\b\\.?[^)]{0,20}?(?:\\)|(?=\\s|$))\\s*", Pattern.CASE_INSENSITIVE);
     private static final Pattern FIRST_WORD = Pattern.compile("^(fl\\.? oz\\.?|fluid ounces?|[\\p{L}]+)\\.?(?=\\s|$|,|\\()\\s*");
+
+    private static final Pattern TIN = Pattern.compile("^[^\\p{L}]*((k?g|ml|l|oz|lb|x)\\b[^\\p{L}]*){0,3}(tins?|cans?)\\b", Pattern.CASE_INSENSITIVE);
 
     private static final Map<String, String> COUNTS = Map.ofEntries(Map.entry("a", "1"), Map.entry("an", "1"), Map.entry("one", "1"), Map.entry("two", "2"),
             Map.entry("three", "3"), Map.entry("four", "4"), Map.entry("five", "5"), Map.entry("six", "6"), Map.entry("eight", "8"), Map.entry("ten", "10"),
@@ -58,13 +61,13 @@ record LineAmount(Optional<Amount> amount, String rest, String guess) {
         String text = counted(plain(line));
         Matcher start = START.matcher(text);
         if (!start.find()) {
-            return new LineAmount(Optional.empty(), text, "");
+            return new LineAmount(Optional.empty(), text, "", false);
         }
         double count = number(start.group(1));
         double last = start.group(2) == null ? count : number(start.group(2));
         String guess = last == count ? "" : start.group().strip() + " is taken as the middle";
         LineAmount sized = sized((count + last) / 2, text.substring(start.end()), guess);
-        return new LineAmount(sized.amount, sized.rest.replaceFirst("^of\\s+", ""), sized.guess);
+        return new LineAmount(sized.amount, sized.rest.replaceFirst("^of\\s+", ""), sized.guess, TIN.matcher(text).find());
     }
 
     /** The number is read; what follows is a size in brackets, a unit, both, or the food. */
@@ -91,7 +94,7 @@ record LineAmount(Optional<Amount> amount, String rest, String guess) {
     private static LineAmount amount(double count, String unit, String rest, String guess) {
         double tidy = Math.round(count * 1e6) / 1e6;
         boolean sound = count > 0 && count <= Amount.MOST;
-        return new LineAmount(sound ? Optional.of(Amount.of(Math.abs(tidy - count) < 1e-9 ? tidy : count, unit)) : Optional.empty(), rest, guess);
+        return new LineAmount(sound ? Optional.of(Amount.of(Math.abs(tidy - count) < 1e-9 ? tidy : count, unit)) : Optional.empty(), rest, guess, false);
     }
 
     private static String withoutUnit(String text) {

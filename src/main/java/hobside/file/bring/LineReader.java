@@ -35,23 +35,23 @@ final class LineReader {
     }
 
     /** What a line is taken for. */
-    private record Meant(Optional<Food> food, List<Food> candidates, boolean sure, String preparation, String unit) {
+    private record Meant(Optional<Food> food, List<Food> candidates, boolean sure, String preparation, String unit, String dropped) {
 
         static Meant surely(Food food, String preparation, String unit) {
-            return new Meant(Optional.of(food), List.of(food), true, preparation, unit);
+            return new Meant(Optional.of(food), List.of(food), true, preparation, unit, "");
         }
     }
 
     RecipeDraft.Line read(String written) {
         LineAmount amount = LineAmount.of(written);
-        Meant meant = meant(amount.rest());
+        Meant meant = meant(amount.rest(), amount.tinned());
         Optional<Amount> howMuch = amount.amount().map(known -> meant.unit().isEmpty() || !known.unit().isEmpty() ? known : Amount.of(known.count(), meant.unit()));
         Preparation preparation = preparation(meant.preparation());
         if (meant.food().isEmpty()) {
             return new RecipeDraft.Line(written, RecipeDraft.Reading.NOT_UNDERSTOOD, Optional.empty(), howMuch, Optional.empty(), preparation, List.of(),
                     "nothing on the shelf fits these words");
         }
-        Food food = meant.food().get();
+        Food food = meant.sure() ? meant.food().get() : likeliest(meant.candidates(), howMuch);
         Optional<Amount> usable = howMuch.map(known -> countable(known, food));
         Optional<Quantity> quantity = usable.flatMap(known -> Quantity.of(known, food, spoons)).filter(known -> known.asBought().value() <= Limits.WEIGHT);
         List<String> why = new ArrayList<>();
@@ -64,15 +64,21 @@ final class LineReader {
             why.add(amount.guess());
         }
         if (!meant.sure()) {
-            why.add("taken for " + food.name() + others(meant.candidates()));
+            why.add("taken for " + food.name() + (meant.dropped().isEmpty() ? "" : ", without \"" + meant.dropped() + "\"") + others(meant.candidates(), food));
         }
         RecipeDraft.Reading reading = quantity.isEmpty() ? RecipeDraft.Reading.NOT_UNDERSTOOD
                 : why.isEmpty() ? RecipeDraft.Reading.UNDERSTOOD : RecipeDraft.Reading.GUESSED;
         return new RecipeDraft.Line(written, reading, meant.food(), usable, quantity, preparation, meant.candidates(), String.join("; ", why));
     }
 
-    private static String others(List<Food> candidates) {
-        List<String> names = candidates.stream().skip(1).map(Food::name).toList();
+    /** The first candidate that can be weighed in the unit of the line: who counts tins means something in tins. */
+    private Food likeliest(List<Food> candidates, Optional<Amount> amount) {
+        return candidates.stream().filter(food -> amount.flatMap(known -> Quantity.of(countable(known, food), food, spoons)).isPresent())
+                .findFirst().orElse(candidates.get(0));
+    }
+
+    private static String others(List<Food> candidates, Food taken) {
+        List<String> names = candidates.stream().filter(food -> food != taken).map(Food::name).toList();
         return names.isEmpty() ? "" : "; it could be " + String.join(" or ", names);
     }
 
@@ -106,7 +112,7 @@ final class LineReader {
     }
 
     /** First the longest beginning up to a comma that is the name of a food; then without words that only get it ready; then the search. */
-    private Meant meant(String rest) {
+    private Meant meant(String rest, boolean tinned) {
         String text = rest.replaceAll("\\s*\\(([^)]*)\\)", ", $1").replaceAll("\\s+-\\s+", ", ").strip();
         List<String> pieces = List.of(text.split("\\s*[,;]\\s*"));
         for (int count = pieces.size(); count > 0; count--) {
@@ -119,8 +125,8 @@ final class LineReader {
         List<String> ready = new ArrayList<>();
         strip(words, ready);
         String preparation = joined(ready, pieces.subList(1, pieces.size()));
-        Optional<Food> food = foods.exactly(String.join(" ", words));
-        return food.map(known -> Meant.surely(known, preparation, "")).or(() -> unitBehind(words, preparation)).orElseGet(() -> near(words, preparation));
+        Optional<Food> food = tinned ? Optional.empty() : foods.exactly(String.join(" ", words));
+        return food.map(known -> Meant.surely(known, preparation, "")).or(() -> unitBehind(words, preparation)).orElseGet(() -> near(words, preparation, tinned));
     }
 
     private static String joined(List<String> ready, List<String> pieces) {
@@ -149,17 +155,33 @@ final class LineReader {
         return food.flatMap(known -> LineAmount.unitOf(last).map(unit -> Meant.surely(known, preparation, unit)));
     }
 
-    /** All words, then fewer: first without those in front, which describe, then without those behind. */
-    private Meant near(List<String> words, String preparation) {
-        for (int gone = 0; gone < words.size(); gone++) {
+    /**
+     * All words with what is said behind them ("chickpeas, tinned"), then the words alone, then fewer: first without those in
+     * front, which describe, then without those behind. Slips of the finger are forgiven only while all words are there.
+     */
+    private Meant near(List<String> words, String preparation, boolean tinned) {
+        String all = String.join(" ", words);
+        for (String tried : List.of(tinned ? all + " tinned" : all + " " + preparation, all + " " + preparation, all)) {
+            List<Food> found = foods.near(tried);
+            if (!found.isEmpty()) {
+                return new Meant(Optional.of(found.get(0)), found, false, preparation, "", "");
+            }
+        }
+        for (int gone = 1; gone < words.size(); gone++) {
             for (int front = gone; front >= 0; front--) {
                 String some = String.join(" ", words.subList(front, words.size() - (gone - front)));
-                List<Food> found = some.length() < 3 ? List.of() : foods.near(some);
+                List<Food> found = foods.near(some).stream().filter(food -> FoodNamed.shares(food, some)).toList();
                 if (!found.isEmpty()) {
-                    return new Meant(Optional.of(found.get(0)), found, false, preparation, "");
+                    return new Meant(Optional.of(found.get(0)), found, false, preparation, "", dropped(words, front, gone - front));
                 }
             }
         }
-        return new Meant(Optional.empty(), List.of(), false, preparation, "");
+        return new Meant(Optional.empty(), List.of(), false, preparation, "", "");
+    }
+
+    private static String dropped(List<String> words, int front, int back) {
+        List<String> dropped = new ArrayList<>(words.subList(0, front));
+        dropped.addAll(words.subList(words.size() - back, words.size()));
+        return String.join(" ", dropped);
     }
 }

@@ -174,7 +174,7 @@ public final class PriceTable {
 
     private Optional<Money> price(CsvRows rows) {
         String written = rows.text(columns.get("price"));
-        OptionalDouble figure = decimals.figure(bare(written));
+        OptionalDouble figure = decimals.figure(Decimals.bare(written));
         Currency counted = currency == null ? usual : currency;
         double minor = figure.orElse(-1) * counted.minorPerMajor();
         boolean sound = minor >= 0 && minor < 1e11 && Math.abs(minor - Math.rint(minor)) < 1e-6;
@@ -183,17 +183,6 @@ public final class PriceTable {
                     + (decimals.mark() == '.' ? "point" : "comma") + " and at most " + counted.minorDigits() + " digits after it", "write the price of the whole pack"));
         }
         return sound ? Optional.of(Money.of(Math.round(minor), counted)) : Optional.empty();
-    }
-
-    /** Without a sign of money in front or behind. */
-    private static String bare(String written) {
-        String text = written;
-        if (!text.isEmpty() && Character.getType(text.charAt(0)) == Character.CURRENCY_SYMBOL) {
-            text = text.substring(1).strip();
-        } else if (!text.isEmpty() && Character.getType(text.charAt(text.length() - 1)) == Character.CURRENCY_SYMBOL) {
-            text = text.substring(0, text.length() - 1).strip();
-        }
-        return text;
     }
 
     private Optional<PriceList.Pack> pack(CsvRows rows, Food food, Optional<Money> price) {

@@ -2,6 +2,7 @@ package hobside.file.bring;
 
 import hobside.file.Loaded;
 import hobside.file.Nearest;
+import hobside.file.Numbers;
 import hobside.file.OwnPack;
 import hobside.file.Problems;
 import hobside.file.Read;
@@ -96,7 +97,9 @@ public final class PublishedTables {
         long id = row.whole("fdc_id");
         Optional<String> name = row.line("description");
         if (id < 0 || name.isEmpty() || name.get().isEmpty()) {
-            row.fault(id < 0 ? "fdc_id" : "description", id < 0 ? "a whole number" : "the name of the food");
+            if (id < 0 || name.isPresent()) {
+                row.fault(id < 0 ? "fdc_id" : "description", id < 0 ? "a whole number" : "the name of the food");
+            }
             notes.leaveOutOne();
         } else if (inOrder.size() >= MOST_FOODS) {
             beyond(row);
@@ -139,7 +142,7 @@ public final class PublishedTables {
     private void figure(PublishedFile.Row row, PublishedFood food, PublishedNutrients.Slot slot) {
         double figure = slot.toShelf(row.figure("amount"));
         if (!(figure >= 0 && figure <= slot.nutrient().most())) {
-            row.fault("amount", "a number from 0 to " + slot.nutrient().most() + " " + slot.nutrient().unit() + " of " + slot.nutrient().word() + " per 100 g");
+            row.fault("amount", "a number from 0 to " + Numbers.written(slot.nutrient().most()) + " " + slot.nutrient().unit() + " of " + slot.nutrient().word() + " per 100 g");
             food.breakIt();
         } else {
             food.enter(slot, figure);

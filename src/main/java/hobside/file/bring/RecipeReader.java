@@ -126,6 +126,11 @@ public final class RecipeReader {
         LineReader reader = new LineReader(foods, spoons);
         List<Json> items = written instanceof Json.Arr list ? list.items() : List.of(written);
         for (Json item : items) {
+            if (!(item instanceof Json.Text)) {
+                notes.readOne();
+                notes.leaveOutOne();
+                notes.fault(item.line(), "recipeIngredient", item.shown(), Wanted.of("a text such as \"2 large onions, chopped\"", "write it as a text"));
+            }
             for (String text : RecipeText.lines(item)) {
                 line(reader, item.line(), text, lines);
             }
