@@ -119,7 +119,7 @@ public final class OwnPack implements Shelf.Source {
         try {
             Optional<Food> food = known().food(id);
             return food.isPresent() && isSound(food.get()) ? food : Optional.empty();
-        } catch (RuntimeException forged) {
+        } catch (RuntimeException | StackOverflowError forged) {
             return Optional.empty();
         }
     }
@@ -160,6 +160,12 @@ public final class OwnPack implements Shelf.Source {
 
     @Override
     public Collection<String> ids() {
-        return known().ids();
+        List<String> sound = new ArrayList<>(known().ids().size());
+        for (String id : known().ids()) {
+            if (Ids.isId(id)) {
+                sound.add(id);
+            }
+        }
+        return sound;
     }
 }

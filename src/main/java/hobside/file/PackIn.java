@@ -67,9 +67,9 @@ final class PackIn {
         return values[bytes[at++]];
     }
 
-    /** A list takes at least a byte for each of its items: no file can ask for more room than it fills. */
+    /** A list takes at least a byte for each of its items and is no longer than a shelf: no file can ask for more room than it fills. */
     private int atMostTheRest(int count) {
-        if (count < 0 || count > bytes.length - at) {
+        if (count < 0 || count > Math.min(Limits.FOODS, bytes.length - at)) {
             throw new IllegalArgumentException("a list of " + count + " in " + (bytes.length - at) + " bytes");
         }
         return count;

@@ -127,7 +127,8 @@ final class PublishedFile {
         }
 
         void fault(String column, String expected) {
-            file.notes.fault(rows.line(), file.input.name() + " " + column, Shown.quoted(text(column)), Wanted.of(expected, "take the file as it was published, or delete this row"));
+            file.notes.fault(rows.line(), file.input.name() + " " + column, Shown.quoted(text(column)),
+                    Wanted.of(expected, "take the file as it was published, or delete this row"));
         }
     }
 }

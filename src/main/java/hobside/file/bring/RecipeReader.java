@@ -141,7 +141,8 @@ public final class RecipeReader {
     private void line(LineReader reader, int at, String text, List<RecipeDraft.Line> lines) {
         notes.readOne();
         if (lines.size() == Limits.INGREDIENTS) {
-            notes.fault(at, "recipeIngredient", "more than " + Limits.INGREDIENTS + " lines", Wanted.of("at most " + Limits.INGREDIENTS + "; this one is left out", "leave out what is not cooked"));
+            notes.fault(at, "recipeIngredient", "more than " + Limits.INGREDIENTS + " lines", Wanted.of("at most " + Limits.INGREDIENTS
+                    + "; this one is left out", "leave out what is not cooked"));
             notes.leaveOutOne();
             return;
         }
