@@ -108,7 +108,7 @@ public final class Hobside {
             return named(given.first().get(), kitchen, library, disk);
         }
         Optional<String> last = kitchen.last();
-        return named(last.isPresent() ? last.get() : FIRST_DISH, kitchen, library, disk);
+        return last.isPresent() ? named(last.get(), kitchen, library, disk) : asItIs(Kitchen.bundled(FIRST_DISH, library.shelf()));
     }
 
     private static Answer named(String name, Kitchen kitchen, Library library, DiskWork disk) {
@@ -117,8 +117,12 @@ public final class Hobside {
         }
         Read<Demo> read = kitchen.demo(name, library.shelf());
         return read.value().isPresent()
-                ? new Answer.Opened(read.value().get(), Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps.")
+                ? asItIs(read.value().get())
                 : new Answer.Failed(read.problems().get(0).written());
+    }
+
+    private static Answer asItIs(Demo dish) {
+        return new Answer.Opened(dish, Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps.");
     }
 
     /** What was to be opened, or the first dish and a sentence about why it is not that. */
