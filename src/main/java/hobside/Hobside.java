@@ -17,11 +17,13 @@ import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.DiskWork;
 import hobside.screen.terminal.Opening;
+import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
@@ -136,7 +138,7 @@ public final class Hobside {
     }
 
     private static int warmUp() throws IOException {
-        Path folder = java.nio.file.Files.createTempDirectory("hobside-warm-up");
+        Path folder = Files.createTempDirectory("hobside-warm-up");
         Kitchen kitchen = Kitchen.at(folder);
         for (List<String> visit : List.of(VISIT, SECOND_VISIT)) {
             Library library = Library.load(kitchen);
@@ -154,7 +156,7 @@ public final class Hobside {
     }
 
     private static PrintStream out(FileDescriptor descriptor) {
-        return new PrintStream(new java.io.BufferedOutputStream(new FileOutputStream(descriptor), 8192), descriptor == FileDescriptor.err, StandardCharsets.UTF_8);
+        return new PrintStream(new BufferedOutputStream(new FileOutputStream(descriptor), 8192), descriptor == FileDescriptor.err, StandardCharsets.UTF_8);
     }
 
     /** A text as the terminal can show it, which may know only ASCII. */

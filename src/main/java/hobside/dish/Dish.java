@@ -1,5 +1,6 @@
 package hobside.dish;
 
+import hobside.measure.SpoonSet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +19,7 @@ public record Dish(Heading heading, Serving serving, List<Ingredient> ingredient
      * @param serves whole serves, 1 to 10,000
      * @param moisture change of the ingredients' weight through water on cooking, in per cent: −10 means a tenth boils away
      */
-    public record Serving(int serves, hobside.measure.SpoonSet spoons, double moisture) {
+    public record Serving(int serves, SpoonSet spoons, double moisture) {
 
         public static final int MOST = 10_000;
 

@@ -3,6 +3,7 @@ package hobside.ledger;
 import hobside.dish.Levels;
 import hobside.food.Nutrient;
 import hobside.measure.Range;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -80,7 +81,7 @@ public final class Totals {
     }
 
     private static Set<Levels.Moved> union(Set<Levels.Moved> one, Set<Levels.Moved> other) {
-        Set<Levels.Moved> both = new java.util.HashSet<>(one);
+        Set<Levels.Moved> both = new HashSet<>(one);
         both.addAll(other);
         return both;
     }

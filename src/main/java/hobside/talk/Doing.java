@@ -15,6 +15,7 @@ import hobside.dish.Quantity;
 import hobside.dish.SmallerServe;
 import hobside.dish.Swap;
 import hobside.measure.Amount;
+import hobside.measure.Range;
 import java.util.List;
 import java.util.Optional;
 
@@ -71,7 +72,7 @@ final class Doing {
     }
 
     private static String share(double share) {
-        return "about " + Spoken.share(hobside.measure.Range.exactly(share)).replaceFirst("^about ", "");
+        return "about " + Spoken.share(Range.exactly(share)).replaceFirst("^about ", "");
     }
 
     private static String amount(Ingredient ingredient) {

@@ -3,6 +3,8 @@ package hobside.talk;
 import hobside.ledger.Figure;
 import hobside.measure.Currency;
 import hobside.measure.Range;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Figures as a person says them aloud to neighbours: "about a third", "9 grams", "roughly half a crown". */
 public final class Spoken {
@@ -116,8 +118,8 @@ public final class Spoken {
 
     private static String coins(double major, Currency currency) {
         boolean whole = Math.abs(major - Math.round(major)) < 1e-9;
-        String digits = whole ? Long.toString(Math.round(major)) : java.math.BigDecimal.valueOf(major)
-                .setScale(currency.minorDigits(), java.math.RoundingMode.HALF_UP).toPlainString();
+        String digits = whole ? Long.toString(Math.round(major)) : BigDecimal.valueOf(major)
+                .setScale(currency.minorDigits(), RoundingMode.HALF_UP).toPlainString();
         return digits + " " + (Math.abs(major - 1) < 1e-9 ? currency.one() : currency.many());
     }
 

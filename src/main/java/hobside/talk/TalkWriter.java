@@ -10,7 +10,10 @@ import hobside.guide.Component;
 import hobside.ledger.Basis;
 import hobside.ledger.Comparison;
 import hobside.ledger.Step;
+import hobside.ledger.Totals;
+import hobside.measure.Range;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -85,7 +88,7 @@ public final class TalkWriter {
         return new Talk.Section("Welcome", cues, Optional.of(board("At the start", stand.ledger().start())));
     }
 
-    private String day(hobside.ledger.Totals totals) {
+    private String day(Totals totals) {
         return stand.beside().guide().flatMap(guide -> guide.shareOf(Component.SATURATED, totals))
                 .map(DayShare::spoken).orElse("");
     }
@@ -94,10 +97,10 @@ public final class TalkWriter {
     private Optional<String> biggest() {
         double all = stand.pots().before().contents().known(Nutrient.FASAT);
         return stand.pots().before().items().stream()
-                .max(java.util.Comparator.comparingDouble(TalkWriter::saturated))
+                .max(Comparator.comparingDouble(TalkWriter::saturated))
                 .filter(item -> all > 0)
                 .map(item -> "Most of it comes from one thing: the " + Names.brief(item.origin()) + " brings "
-                        + Spoken.share(hobside.measure.Range.exactly(saturated(item) / all)) + " of it.")
+                        + Spoken.share(Range.exactly(saturated(item) / all)) + " of it.")
                 .filter(words -> !words.contains("hardly") && !words.contains("a tenth") && !words.contains("a fifth") && !words.contains("a quarter"));
     }
 
@@ -105,7 +108,7 @@ public final class TalkWriter {
         return item.inDish().contents().known(Nutrient.FASAT);
     }
 
-    private Talk.Board board(String caption, hobside.ledger.Totals now) {
+    private Talk.Board board(String caption, Totals now) {
         return Boards.of(caption, stand.ledger().start(), now, stand.beside().currency());
     }
 

@@ -3,6 +3,7 @@ package hobside.screen.bench;
 import hobside.dish.Add;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
+import hobside.dish.ChangeKind;
 import hobside.dish.CookAnotherWay;
 import hobside.dish.CutDown;
 import hobside.dish.Dilute;
@@ -30,12 +31,13 @@ import hobside.screen.Next;
 import hobside.screen.ask.LineScreen;
 import hobside.screen.ask.Menu;
 import hobside.screen.ask.MenuScreen;
-import hobside.screen.ask.Question;
 import hobside.screen.ask.Question.Reply;
+import hobside.screen.ask.Question;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 
 /** The questions the Bench asks about a change of the plan: how much, weighed or not. */
 final class ChangeQuestions {
@@ -138,8 +140,8 @@ final class ChangeQuestions {
 
     /** More trimmings than this cut typically has tell that it was fatter than typical: then its start is put right as well. */
     private Reply weighed(double grams) {
-        Part.Kind part = change.kind() == hobside.dish.ChangeKind.TRIM ? Part.Kind.FAT : Part.Kind.SKIN;
-        boolean fromPiece = change.kind() == hobside.dish.ChangeKind.TRIM || change.kind() == hobside.dish.ChangeKind.SKIN_OFF;
+        Part.Kind part = change.kind() == ChangeKind.TRIM ? Part.Kind.FAT : Part.Kind.SKIN;
+        boolean fromPiece = change.kind() == ChangeKind.TRIM || change.kind() == ChangeKind.SKIN_OFF;
         Optional<Ingredient> piece = fromPiece ? bench.demo().dish().ingredient(change.of()) : Optional.empty();
         double typical = bench.desk().before().item(change.of()).map(item -> item.partGrams(part)).orElse(Double.MAX_VALUE);
         if (piece.isEmpty() || grams <= typical) {
@@ -208,7 +210,7 @@ final class ChangeQuestions {
                         .orElseGet(() -> Reply.wrong(Shares.expected(text)))));
     }
 
-    private Next askWhole(String question, int now, java.util.function.IntFunction<Change> change) {
+    private Next askWhole(String question, int now, IntFunction<Change> change) {
         return ask(new Question(question, "number", List.of("A whole number; 0 for none."), String.valueOf(now), text ->
                 text.matches("\\d{1,4}") ? Reply.go(replaced(change.apply(Integer.parseInt(text))))
                         : Reply.wrong("\"" + text + "\" is not a whole number from 0 to 9999.")));

@@ -4,12 +4,15 @@ import hobside.dish.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
 import hobside.dish.MethodStep;
+import hobside.dish.Names;
 import hobside.dish.Plan;
 import hobside.dish.Quantity;
 import hobside.dish.Stage;
 import hobside.food.CookingMethod;
 import hobside.food.Food;
 import hobside.food.Weigher;
+import hobside.guide.Component;
+import hobside.guide.Guide;
 import hobside.measure.Amount;
 import hobside.measure.SpoonSet;
 import hobside.screen.Next;
@@ -18,8 +21,8 @@ import hobside.screen.ask.FindScreen;
 import hobside.screen.ask.LineScreen;
 import hobside.screen.ask.Menu;
 import hobside.screen.ask.MenuScreen;
-import hobside.screen.ask.Question;
 import hobside.screen.ask.Question.Reply;
+import hobside.screen.ask.Question;
 import hobside.screen.desk.Desk;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,7 +99,7 @@ final class Questions {
         ways.add(List.of(CookingMethod.PAN_BROWNED, CookingMethod.STEWED));
         ways.add(List.of(CookingMethod.PAN_BROWNED, CookingMethod.BRAISED));
         List<Menu.Row> rows = ways.stream().map(way -> new Menu.Row(Cooking.name(way), "", Cooking.about(way))).toList();
-        Menu menu = new Menu("How is the " + hobside.dish.Names.brief(row) + " cooked?",
+        Menu menu = new Menu("How is the " + Names.brief(row) + " cooked?",
                 "It decides how much fat runs out of it, and where that fat goes.", rows, index -> bench.changed(
                         bench.demo().with(bench.demo().dish().with(row.with(row.preparation().withCook(ways.get(index))))),
                         "Cooked: " + Cooking.name(ways.get(index)) + "."));
@@ -145,10 +148,10 @@ final class Questions {
 
     /** Which published guide a serve is held against. */
     static Next guide(Bench bench) {
-        List<hobside.guide.Guide> guides = bench.desk().study().guides().stream()
-                .filter(guide -> guide.line(hobside.guide.Component.SATURATED).isPresent()).toList();
+        List<Guide> guides = bench.desk().study().guides().stream()
+                .filter(guide -> guide.line(Component.SATURATED).isPresent()).toList();
         List<Menu.Row> rows = guides.stream().map(guide -> new Menu.Row(guide.published().named(),
-                guide.line(hobside.guide.Component.SATURATED).map(hobside.guide.Guide.Line::written).orElse("no figure for saturated fat"),
+                guide.line(Component.SATURATED).map(Guide.Line::written).orElse("no figure for saturated fat"),
                 guide.sentence() + " Source: " + guide.published().citation().written() + ".")).toList();
         int now = Math.max(0, guides.stream().map(guide -> guide.published().key()).toList().indexOf(bench.demo().guide()));
         return Next.to(MenuScreen.of(bench, new Menu("The guide for a day", "Each is its own country's or body's; say which when you speak.",
