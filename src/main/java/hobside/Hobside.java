@@ -24,6 +24,7 @@ import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
@@ -69,6 +70,10 @@ public final class Hobside {
         }
         Kitchen kitchen = Kitchen.chosen(given.kitchen(), new Kitchen.Surroundings(System.getenv(), Path.of("").toAbsolutePath(),
                 Path.of(System.getProperty("user.home", "."))));
+        if (Files.exists(kitchen.folder()) && !Files.isDirectory(kitchen.folder())) {
+            streams.complaints().println("The kitchen must be a folder, and " + kitchen.folder().getFileName() + " is a file. Name a folder after --kitchen.");
+            return Exit.BAD_INPUT.code();
+        }
         if (given.has(Given.HELP) || given.first().isPresent() && Commands.isCommand(given.first().get())) {
             int code = new Commands(given, kitchen, streams).run().code();
             streams.answers().flush();

@@ -56,14 +56,24 @@ public final class Offers {
         Totals now = Ledger.totals(dish, plan.told(), books);
         List<Offer> offers = new ArrayList<>();
         for (Change change : changes) {
-            if (!plan.changes().stream().map(Plan.Planned::change).toList().contains(change)) {
-                offers.add(offer(dish, plan, change, now));
+            // What stands in the plan already is edited there; a swap may be chosen anew.
+            boolean there = plan.slot(change.slot()).isPresent() && change.kind() != ChangeKind.SWAP;
+            Offer offer = offer(dish, plan, change, now);
+            if (!there && (offer.blocked().isPresent() || doesSomething(offer))) {
+                offers.add(offer);
             }
         }
         offers.sort(Comparator.comparing((Offer offer) -> offer.blocked().isPresent())
                 .thenComparing(offer -> departure(offer.change().kind()))
                 .thenComparing(offer -> -saved(offer)));
         return offers;
+    }
+
+    /** Whether it moves saturated fat, energy or salt enough to be seen. */
+    private static boolean doesSomething(Offer offer) {
+        return Math.abs(offer.effect().saved(Nutrient.FASAT, Basis.SERVE).typical()) >= 0.05
+                || Math.abs(offer.effect().saved(Nutrient.ENERC, Basis.SERVE).typical()) >= 4
+                || Math.abs(offer.effect().saved(Nutrient.NA, Basis.SERVE).typical()) >= 5;
     }
 
     /** A change as an offer, whether or not it stands in the book: its effect and reason on this plan. */

@@ -1,6 +1,7 @@
 package hobside.dish;
 
 import hobside.measure.SpoonSet;
+import hobside.food.CookingMethod;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -49,9 +50,13 @@ public record Dish(Heading heading, Serving serving, List<Ingredient> ingredient
         return ingredients.stream().filter(each -> each.id().equals(id)).findFirst();
     }
 
-    /** A pot with liquid can be chilled and skimmed; a bake or a fry cannot. */
+    /** A pot with liquid can be chilled and skimmed; a bake or a fry cannot. Told by a simmering step, or by something cooked in moist heat. */
     public boolean simmers() {
-        return method.stream().anyMatch(step -> step.stage() == Stage.SIMMER);
+        return method.stream().anyMatch(step -> step.stage() == Stage.SIMMER) || ingredients.stream().anyMatch(Dish::isStewed);
+    }
+
+    private static boolean isStewed(Ingredient ingredient) {
+        return ingredient.preparation().cook().stream().anyMatch(way -> way.heat() == CookingMethod.Heat.MOIST);
     }
 
     public Dish with(List<Ingredient> others) {

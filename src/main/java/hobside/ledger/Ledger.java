@@ -39,7 +39,8 @@ public final class Ledger {
         List<Step> steps = new ArrayList<>();
         for (Plan.Planned planned : plan.changes()) {
             Totals before = now;
-            if (planned.on()) {
+            // What the whole plan leaves no room for counts nowhere: a row that is blocked must not seem to have saved something.
+            if (planned.on() && !blocked.containsKey(planned.change())) {
                 told.add(planned.change());
                 now = totals(dish, told, books);
             }

@@ -123,6 +123,20 @@ public final class Spoken {
         return digits + " " + (Math.abs(major - 1) < 1e-9 ? currency.one() : currency.many());
     }
 
+    /** "about 15 minutes", "about 1 minute", "nearly 3 hours", "about 2 and a half hours". */
+    public static String minutes(int minutes) {
+        if (minutes < 100) {
+            return "about " + minutes + (minutes == 1 ? " minute" : " minutes");
+        }
+        double hours = Math.round(minutes / 30.0) / 2.0;
+        String half = hours != Math.floor(hours) ? " and a half" : "";
+        return (minutes < hours * 60 - 5 ? "nearly " : "about ") + (long) hours + half + " hours";
+    }
+
+    static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
     /** "at least " in front of a figure that is only the known part. */
     public static String atLeast(Figure figure, String words) {
         return figure.atLeast() ? "at least " + words.replaceFirst("^about ", "") : words;

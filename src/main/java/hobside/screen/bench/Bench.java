@@ -123,6 +123,11 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         return keeping(with(changed).saying(words));
     }
 
+    /** The Bench with the last step taken back; empty when there is none. */
+    public Optional<Next> undone() {
+        return desk.undone().map(before -> keeping(with(before).saying("Taken back.")));
+    }
+
     static Next keeping(Bench bench) {
         return Next.doing(bench, new Work.Keep(bench.demo(), bench.desk.kept().name()));
     }
@@ -141,6 +146,9 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         }
         if (answer instanceof Answer.Opened opened) {
             return Next.to(of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()));
+        }
+        if (answer instanceof Answer.NotKept notKept) {
+            return Next.to(with(desk.kept(desk.kept().lost())).saying(notKept.words()));
         }
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
