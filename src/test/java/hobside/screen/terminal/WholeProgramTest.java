@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The whole program on a real terminal: from the first frame to the saved script, and what a kill leaves behind. */
-@Timeout(90)
+@Timeout(150)
 class WholeProgramTest {
 
     @TempDir
