@@ -5,6 +5,7 @@ import hobside.measure.Currency;
 import hobside.measure.Grams;
 import hobside.measure.Money;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -24,11 +25,15 @@ public final class PriceList {
     private final Heading heading;
     private final Currency currency;
     private final Map<String, Pack> packs;
+    private final Map<String, OptionalDouble> perGram;
 
     private PriceList(Heading heading, Currency currency, Map<String, Pack> packs) {
         this.heading = heading;
         this.currency = currency;
         this.packs = packs;
+        this.perGram = new HashMap<>();
+        perGram.put(TAP_WATER, OptionalDouble.of(0));
+        packs.forEach((food, pack) -> perGram.put(food, OptionalDouble.of(pack.price().minor() / pack.asBought().value())));
     }
 
     public static PriceList of(Heading heading, Currency currency, Collection<Pack> packs) {
@@ -51,11 +56,7 @@ public final class PriceList {
 
     /** Minor units of money per gram as bought; empty when the food has no price. Tap water costs nothing worth counting. */
     public OptionalDouble minorPerGram(Food food) {
-        Pack pack = packs.get(food.id());
-        if (pack == null) {
-            return food.id().equals(TAP_WATER) ? OptionalDouble.of(0) : OptionalDouble.empty();
-        }
-        return OptionalDouble.of(pack.price().minor() / pack.asBought().value());
+        return perGram.getOrDefault(food.id(), OptionalDouble.empty());
     }
 
     private static final String TAP_WATER = "water";
