@@ -28,11 +28,7 @@ public record Skim(Taken taken) implements Change {
     public Pot applyTo(Pot pot, Kit kit) {
         double free = freeFat(pot);
         double share = kit.share("pot/" + Factors.Name.SKIMMED_COLD.word(), taken, Factors.Name.SKIMMED_COLD, free);
-        Pot skimmed = pot.cookingOff(free * share);
-        for (Item item : pot.itemsInside()) {
-            skimmed = skimmed.with(isFreeFat(item) ? item.skimmedOff(share) : item.pouringOff(share));
-        }
-        return skimmed;
+        return pot.each(item -> isFreeFat(item) ? item.skimmedOff(share) : item.pouringOff(share)).cookingOff(free * share);
     }
 
     private static boolean isFreeFat(Item item) {
