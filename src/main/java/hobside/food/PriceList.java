@@ -7,6 +7,7 @@ import hobside.measure.Money;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +21,7 @@ public final class PriceList {
     /** One pack as it stands on the shelf: its food, what it holds as bought, and its price. */
     public record Pack(String foodId, Amount size, Grams asBought, Money price) {}
 
-    public static final PriceList NONE = of(new Heading("no price list", "", false), Currency.NONE, java.util.List.of());
+    public static final PriceList NONE = of(new Heading("no price list", "", false), Currency.NONE, List.of());
 
     private final Heading heading;
     private final Currency currency;

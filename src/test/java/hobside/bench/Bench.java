@@ -19,7 +19,8 @@ public final class Bench {
             case "ledger" -> LedgerBench.main(rest);
             case "bring" -> BringBench.main(rest);
             case "accuracy" -> AccuracyBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring or accuracy, found \"" + which + "\"");
+            case "search" -> SearchBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search or accuracy, found \"" + which + "\"");
         }
     }
 }

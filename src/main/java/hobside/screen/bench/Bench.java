@@ -1,7 +1,9 @@
 package hobside.screen.bench;
 
+import hobside.dish.Change;
 import hobside.dish.Demo;
 import hobside.dish.Ingredient;
+import hobside.dish.Names;
 import hobside.dish.Plan;
 import hobside.ledger.Basis;
 import hobside.screen.Frame;
@@ -11,6 +13,7 @@ import hobside.screen.Screen;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.Work;
+import hobside.screen.open.OpenScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,7 +72,7 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
             String id = planned.change().of();
             boolean there = rows.stream().anyMatch(row -> row.id().equals(id));
             if (!there) {
-                hobside.dish.Names.ingredient(demo().dish(), demo().plan(), id).ifPresent(rows::add);
+                Names.ingredient(demo().dish(), demo().plan(), id).ifPresent(rows::add);
             }
         }
         return rows;
@@ -120,12 +123,17 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         return keeping(with(changed).saying(words));
     }
 
+    /** The Bench with the last step taken back; empty when there is none. */
+    public Optional<Next> undone() {
+        return desk.undone().map(before -> keeping(with(before).saying("Taken back.")));
+    }
+
     static Next keeping(Bench bench) {
         return Next.doing(bench, new Work.Keep(bench.demo(), bench.desk.kept().name()));
     }
 
     /** A change has been taken: it stands in the plan and the cursor of that side goes to it. */
-    public Next taking(hobside.dish.Change change, String words) {
+    public Next taking(Change change, String words) {
         Plan plan = demo().plan().with(change);
         int row = plan.slot(change.slot()).orElse(plan.size() - 1) + 1;
         Bench there = new Bench(desk, spot.withPlanRow(row), basis, said);
@@ -139,9 +147,12 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         if (answer instanceof Answer.Opened opened) {
             return Next.to(of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()));
         }
+        if (answer instanceof Answer.NotKept notKept) {
+            return Next.to(with(desk.kept(desk.kept().lost())).saying(notKept.words()));
+        }
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
         }
-        return Next.to(hobside.screen.open.OpenScreen.of(this, (Answer.Choices) answer));
+        return Next.to(OpenScreen.of(this, (Answer.Choices) answer));
     }
 }

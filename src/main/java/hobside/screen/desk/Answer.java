@@ -25,6 +25,9 @@ public sealed interface Answer {
     /** A demo that has been opened. */
     record Opened(Demo demo, Desk.Kept kept, String words) implements Answer {}
 
+    /** A step could not be put away: the work is in the program only, until it can be. */
+    record NotKept(String words) implements Answer {}
+
     /** It did not work; nothing on disk has changed. The sentence says what to do. */
     record Failed(String words) implements Answer {}
 }
