@@ -139,9 +139,33 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         if (answer instanceof Answer.Opened opened) {
             return Next.to(of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()));
         }
+        if (answer instanceof Answer.Shelved shelved) {
+            return shelved(shelved);
+        }
+        if (answer instanceof Answer.Priced priced) {
+            return Next.to(with(desk.with(priced.study())).saying(priced.words()));
+        }
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
         }
         return Next.to(hobside.screen.open.OpenScreen.of(this, (Answer.Choices) answer));
+    }
+
+    /** A corrected record takes the place of the old one in the dish, as a step that can be undone. */
+    private Next shelved(Answer.Shelved shelved) {
+        Bench there = with(desk.with(shelved.study())).saying(shelved.words());
+        if (shelved.old().isEmpty() || shelved.fresh().isEmpty()) {
+            return Next.to(there);
+        }
+        Demo corrected = hobside.dish.Corrected.of(demo(), shelved.old().get(), shelved.fresh().get());
+        return corrected.equals(demo()) ? Next.to(there)
+                : there.changed(corrected, shelved.words() + " The dish on the bench has the new figures; u there takes that back.");
+    }
+
+    /** News from the disk for a screen that stands over the bench: the bench hears it, and the screen goes on over what it became. */
+    public Next below(Message message, java.util.function.Function<Bench, Screen> over) {
+        Next next = update(message);
+        Optional<Screen> screen = next.screen().map(each -> each instanceof Bench bench ? over.apply(bench) : each);
+        return new Next(screen, next.effects());
     }
 }

@@ -18,6 +18,8 @@ enum BenchAction implements Keys.Bound {
     SAVE(Side.BOTH, "s", "save", "Save the demo and write its script, as text and as Markdown, to the scripts folder."),
     BOARD(Side.BOTH, "b", "board", "Show the running total in large digits that an audience can read."),
     TALK(Side.BOTH, "t", "talk", "Read the narrated script as it stands."),
+    FOODS(Side.BOTH, "f", "foods", "The shelf: look up a food, write one down from its packet, price it."),
+    PRICES(Side.BOTH, "P", "", "Price lists: choose one, take prices in a shop, compare two, see what is paid at the till."),
     EDIT(Side.BOTH, "e", "edit", "Change the amount of an ingredient, or the amount in a change."),
     COOK(Side.DISH, "c", "", "Say how this ingredient is cooked in the dish: browned, fried, roasted, simmered..."),
     WEIGH(Side.PLAN, "w", "weigh", "Give the weight your scale shows for what came off. It beats the typical figure."),
