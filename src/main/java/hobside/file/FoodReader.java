@@ -64,11 +64,12 @@ final class FoodReader {
 
     private Optional<FoodRecord> record(Fields fields) {
         int before = fields.problems().count();
+        Optional<Label> named = label(fields);
         Handling handling = handling(fields);
         boolean cut = fields.has("lean") || fields.has("parts");
         boolean packet = fields.has("packet");
         oneKind(fields, cut);
-        Optional<Label> label = label(fields).flatMap(known -> packet ? fromPacket(known, handling, fields) : Optional.of(known));
+        Optional<Label> label = packet ? named.flatMap(known -> fromPacket(known, handling, fields)) : named;
         Optional<Composition> composition = cut ? Optional.empty()
                 : packet ? label.flatMap(known -> known.source().packet()).flatMap(known -> known.composition(handling.density()))
                 : PerHundred.of(fields);

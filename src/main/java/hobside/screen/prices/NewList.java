@@ -30,7 +30,8 @@ final class NewList {
             if (!day.isEmpty() && !isDay(day)) {
                 return Reply.wrong("\"" + day + "\" is no day. Write year, month and day: 2026-11-02, or nothing for today.");
             }
-            PriceList.Heading heading = new PriceList.Heading(place, day, false);
+            boolean invented = copied.map(list -> list.heading().invented()).orElse(false);
+            PriceList.Heading heading = new PriceList.Heading(place, day, invented);
             return Reply.go(copied.isPresent() ? made(lists, copied.get().under(heading)) : money(lists, heading));
         })));
     }
