@@ -112,7 +112,7 @@ public final class Plausibility {
         if (label.has(Printed.KILOJOULES, Printed.KILOCALORIES) && (low || high)) {
             doubt(Doubt.Check.UNITS, Printed.KILOCALORIES, written(kilocalories) + " kcal are from " + written(Math.floor(LEAST_RATIO * kilocalories)) + " to "
                     + written(Math.ceil(MOST_RATIO * kilocalories)) + " kJ, whatever they come from (EU factors); here stand " + written(kilojoules)
-                    + " kJ. Have the two changed places?");
+                    + " kJ." + (kilocalories > kilojoules ? " Have the two changed places?" : ""));
         }
     }
 

@@ -159,7 +159,7 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         }
         Demo corrected = hobside.dish.Corrected.of(demo(), shelved.old().get(), shelved.fresh().get());
         return corrected.equals(demo()) ? Next.to(there)
-                : there.changed(corrected, shelved.words() + " The dish on the bench has the new figures; u there takes that back.");
+                : there.changed(corrected, "The dish has the new figures of " + shelved.fresh().get().name() + "; u takes that back.");
     }
 
     /** News from the disk for a screen that stands over the bench: the bench hears it, and the screen goes on over what it became. */

@@ -113,26 +113,36 @@ public record ListScreen(PricesScreen lists, PriceFile file, int cursor, String 
             Cursor.mark(line, first + i == cursor);
         }
         frame.horizontal(frame.height() - 3, 0, frame.width() - 1);
-        String words = packs().isEmpty() ? "No price yet. a takes the first." : said;
-        frame.put(frame.height() - 2, 1, Lines.fit(words, frame.width() - 2), Style.STRONG);
+        boolean quiet = said.isEmpty() && !packs().isEmpty();
+        String words = quiet ? about(packs().get(cursor)) : packs().isEmpty() ? "No price yet. a takes the first." : said;
+        frame.put(frame.height() - 2, 1, Lines.fit(words, frame.width() - 2), quiet ? Style.QUIET : Style.STRONG);
         Keys.line(frame, List.of(Action.values()));
+    }
+
+    private String about(PriceList.Pack pack) {
+        return PriceText.pack(pack, file.list().currency()) + "; " + PriceText.units(UnitPrice.of(pack, food(pack)), file.list().currency());
+    }
+
+    private static boolean isNarrow(Frame frame) {
+        return frame.width() < 76;
     }
 
     private static void heading(Frame frame) {
         int end = frame.width() - 2;
         frame.put(2, 3, "food", Style.QUIET);
-        frame.putRight(2, end - 32, "pack", Style.QUIET);
+        frame.putRight(2, end - 32, isNarrow(frame) ? "" : "pack", Style.QUIET);
         frame.putRight(2, end - 22, "price", Style.QUIET);
         frame.putRight(2, end - 12, "a kg", Style.QUIET);
         frame.putRight(2, end, "100 g eaten", Style.QUIET);
     }
 
+    /** On a narrow screen the name of the food needs the room of the pack, which is told below the list. */
     private void row(Frame line, PriceList.Pack pack) {
         int end = line.width() - 2;
+        int wide = isNarrow(line) ? end - 22 - 10 : end - 32 - 14;
         UnitPrice unit = UnitPrice.of(pack, food(pack));
-        String size = Lines.fit(pack.size().written(), 12);
-        line.put(0, 3, Lines.fit(food(pack).name(), end - 32 - 14), Style.PLAIN);
-        line.putRight(0, end - 32, size, Style.PLAIN);
+        line.put(0, 3, Lines.fit(food(pack).name(), wide - 3), Style.PLAIN);
+        line.putRight(0, end - 32, isNarrow(line) ? "" : Lines.fit(pack.size().written(), 12), Style.PLAIN);
         line.putRight(0, end - 22, pack.price().digits(), Style.STRONG);
         line.putRight(0, end - 12, bare(unit.kilogram()), Style.PLAIN);
         line.putRight(0, end, bare(unit.hundredEaten()), Style.PLAIN);

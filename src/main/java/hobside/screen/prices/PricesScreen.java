@@ -2,6 +2,7 @@ package hobside.screen.prices;
 
 import hobside.file.Library;
 import hobside.file.PriceFile;
+import hobside.food.PriceList;
 import hobside.screen.Area;
 import hobside.screen.Frame;
 import hobside.screen.Key;
@@ -24,6 +25,10 @@ import java.util.function.Function;
 
 /** All price lists, one for each place and day: which one is in use, and what can be done with each. */
 public record PricesScreen(Bench bench, Function<Bench, Screen> back, int cursor, String said) implements Screen {
+
+    /** The column of the day, on a screen of the home size and on a narrower one. */
+    private static final int PLACE = 38;
+    private static final int PLACE_NARROW = 24;
 
     /** The keys of the price lists. */
     enum Action implements Keys.Bound {
@@ -141,7 +146,8 @@ public record PricesScreen(Bench bench, Function<Bench, Screen> back, int cursor
     public void view(Frame frame) {
         frame.put(0, 1, "Price lists", Style.TITLE);
         frame.horizontal(1, 0, frame.width() - 1);
-        frame.put(2, 3, "place and day", Style.QUIET);
+        frame.put(2, 3, "place", Style.QUIET);
+        frame.put(2, frame.width() < 76 ? PLACE_NARROW : PLACE, "day", Style.QUIET);
         frame.putRight(2, frame.width() - 2, "prices", Style.QUIET);
         int room = frame.height() - 7;
         int first = Lines.firstShown(cursor, prices().all().size(), room);
@@ -159,10 +165,12 @@ public record PricesScreen(Bench bench, Function<Bench, Screen> back, int cursor
     }
 
     private void row(Frame line, PriceFile file) {
-        String right = (file.equals(prices().inUse()) ? "in use · " : "") + (file.isOwn() ? "your own · " : "comes with the program · ")
-                + file.list().currency().code() + " · " + String.format(java.util.Locale.ROOT, "%3d", file.list().packs().size());
-        String brief = line.width() < 76 ? right.replace("comes with the program", "bundled") : right;
-        line.put(0, 3, Lines.fit(PriceText.heading(file.list()), line.width() - brief.length() - 7), Style.PLAIN);
-        line.putRight(0, line.width() - 2, brief, Style.QUIET);
+        boolean narrow = line.width() < 76;
+        PriceList list = file.list();
+        String right = (file.equals(prices().inUse()) ? "in use · " : "") + (file.isOwn() ? "own" : "bundled") + (narrow ? "" : " · " + list.currency().code());
+        line.put(0, 3, Lines.fit(list.heading().place(), narrow ? PLACE_NARROW - 5 : PLACE - 5), Style.PLAIN);
+        line.put(0, narrow ? PLACE_NARROW : PLACE, list.heading().date(), Style.PLAIN);
+        line.putRight(0, line.width() - 7, right, Style.QUIET);
+        line.putRight(0, line.width() - 2, String.valueOf(list.packs().size()), Style.PLAIN);
     }
 }

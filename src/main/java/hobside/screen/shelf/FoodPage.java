@@ -55,11 +55,11 @@ final class FoodPage {
     static List<Line> of(Food food, Study study) {
         FoodPage page = new FoodPage(food, study);
         page.figures();
+        page.price();
         page.kitchen();
         page.warnings();
-        page.substitutes();
-        page.price();
         page.source();
+        page.substitutes();
         return page.lines;
     }
 
@@ -107,7 +107,7 @@ final class FoodPage {
         if (handling.edible() < 1) {
             say("eaten", Math.round(handling.edible() * 100) + " % of the weight as bought");
         }
-        say("measures", handling.measures().isEmpty() ? "weights only" + (handling.density().isEmpty() ? "" : ", cups and spoons")
+        say("measures", handling.measures().isEmpty() ? (handling.density().isEmpty() ? "weights only" : "weights, cups and spoons")
                 : handling.measures().stream().map(FoodPage::measure).collect(Collectors.joining("; ")));
         say("density", handling.density().map(known -> plain(known.gramsPerMillilitre()) + " g per ml").orElse("unknown, so it cannot be measured in cups and spoons"));
         handling.melts().ifPresent(kind -> say("on heating", "fat runs out of it as out of " + kind.word().replace('-', ' ')));
