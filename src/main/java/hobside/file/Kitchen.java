@@ -77,8 +77,14 @@ public final class Kitchen {
         return files(own(), problems);
     }
 
-    List<RawFile> ownPrices(List<InputProblem> problems) {
-        return files(own().resolve("prices"), problems);
+    /** The user's own foods, to be written and deleted. */
+    public OwnFoods foods() {
+        return new OwnFoods(folder, own(), scripts());
+    }
+
+    /** The user's price lists, and which one is in use. */
+    public OwnPrices prices() {
+        return new OwnPrices(folder, own().resolve("prices"));
     }
 
     private List<RawFile> files(Path inside, List<InputProblem> problems) {
@@ -244,11 +250,11 @@ public final class Kitchen {
      * and the sentence says so.
      */
     public Saving save(Demo demo, Version version, Shelf shelf) {
-        return new Keeper(folder, scripts()).save(demo, version, shelf);
+        return new Keeper(folder, Keeper.Place.scripts(scripts())).save(demo, version, shelf);
     }
 
     /** Writes a printed form, such as a handout, into scripts; an older one of the same name is replaced whole or not at all. */
     public Saving write(String name, String extension, String text) {
-        return new Keeper(folder, scripts()).write(SafeName.of(name), extension, text.getBytes(StandardCharsets.UTF_8));
+        return new Keeper(folder, Keeper.Place.scripts(scripts())).write(SafeName.of(name), extension, text.getBytes(StandardCharsets.UTF_8));
     }
 }
