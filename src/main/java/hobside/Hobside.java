@@ -43,7 +43,7 @@ public final class Hobside {
     /** Keys that visit the screens once, so that the class archive of the build holds what they need. */
     private static final List<String> VISIT = List.of(DOWN, UP, "\r", DOWN, "\r", "b", "b", "\t", DOWN, "\r", "\r", "t", " ", DOWN, ESCAPE,
             "?", ESCAPE, "u", "r", "\t", "e", ESCAPE, "p", "g", ESCAPE, "\r", "o", "b", "u", "tre", "\r", ESCAPE, ESCAPE, ESCAPE, "a", "oil",
-            DOWN, ESCAPE, "o", ESCAPE, "s", "q");
+            DOWN, ESCAPE, "o", ESCAPE, "f", "oil", "\r", ESCAPE, ESCAPE, "P", "t", ESCAPE, ESCAPE, "s", "q");
 
     /** The next day: the demo of the first visit is opened again. */
     private static final List<String> SECOND_VISIT = List.of(DOWN, "\r", ESCAPE, "q");

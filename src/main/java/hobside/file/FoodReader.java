@@ -21,8 +21,8 @@ import java.util.OptionalDouble;
 final class FoodReader {
 
     private static final Keys FILE_KEYS = Keys.of("hobside", "group", "note", "foods");
-    private static final Keys KEYS = Keys.of("id", "name", "also", "group", "source", "melts", "edible", "lean", "parts", "per100g", "asPublished",
-            "fatEnergy", "density", "measures", "allergens", "cautions");
+    private static final Keys KEYS = Keys.of("id", "name", "also", "group", "source", "melts", "edible", "lean", "parts", "per100g",
+            "asPublished", "packet", "overruled", "fatEnergy", "density", "measures", "allergens", "cautions");
     private static final Keys SOURCE_KEYS = Keys.of("table", "number");
     private static final Keys PART_KEYS = Keys.of("part", "food", "share");
     private static final Keys MEASURE_KEYS = Keys.of("name", "grams", "asBought");
@@ -64,14 +64,15 @@ final class FoodReader {
 
     private Optional<FoodRecord> record(Fields fields) {
         int before = fields.problems().count();
-        Optional<Label> label = label(fields);
+        Optional<Label> named = label(fields);
         Handling handling = handling(fields);
         boolean cut = fields.has("lean") || fields.has("parts");
-        if (cut == fields.has("per100g")) {
-            fields.fault("", cut ? "per100g beside lean and parts" : "neither per100g nor lean and parts",
-                    Wanted.of("either per100g, or lean with parts", "give the figures of 100 g, or what the cut is put together from"));
-        }
-        Optional<Composition> composition = cut ? Optional.empty() : PerHundred.of(fields);
+        boolean packet = fields.has("packet");
+        oneKind(fields, cut);
+        Optional<Label> label = packet ? named.flatMap(known -> fromPacket(known, handling, fields)) : named;
+        Optional<Composition> composition = cut ? Optional.empty()
+                : packet ? label.flatMap(known -> known.source().packet()).flatMap(known -> known.composition(handling.density()))
+                : PerHundred.of(fields);
         Optional<FoodRecord.Ref> lean = cut ? ref(fields, "lean") : Optional.empty();
         List<FoodRecord.PartRef> parts = cut ? parts(fields) : List.of();
         if (label.isEmpty() || fields.problems().count() > before) {
@@ -79,6 +80,21 @@ final class FoodReader {
         }
         FoodRecord.Place place = new FoodRecord.Place(fields.problems(), fields.where(), fields.line());
         return Optional.of(new FoodRecord(label.get(), handling, composition, lean, parts, place));
+    }
+
+    private static void oneKind(Fields fields, boolean cut) {
+        if (fields.has("packet") && (cut || fields.has("per100g"))) {
+            fields.fault("", "a packet beside other figures", Wanted.of("a packet alone", "delete per100g, lean and parts, or the packet"));
+        } else if (fields.has("overruled") && !fields.has("packet")) {
+            fields.fault("overruled", "checks overruled without a packet", Wanted.of("a packet", "delete this line"));
+        } else if (!fields.has("packet") && cut == fields.has("per100g")) {
+            fields.fault("", cut ? "per100g beside lean and parts" : "neither per100g nor lean and parts",
+                    Wanted.of("either per100g, or lean with parts", "give the figures of 100 g, or what the cut is put together from"));
+        }
+    }
+
+    private static Optional<Label> fromPacket(Label label, Handling handling, Fields fields) {
+        return PacketReader.source(fields, label.source(), handling.density()).map(label::with);
     }
 
     private Optional<Label> label(Fields fields) {

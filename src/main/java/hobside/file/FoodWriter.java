@@ -1,10 +1,13 @@
 package hobside.file;
 
+import hobside.food.Doubt;
 import hobside.food.Food;
 import hobside.food.Handling;
 import hobside.food.Measure;
 import hobside.food.Nutrient;
+import hobside.food.PacketLabel;
 import hobside.food.Part;
+import hobside.food.Printed;
 import hobside.food.Source;
 import hobside.measure.Range;
 import java.util.List;
@@ -33,10 +36,13 @@ public final class FoodWriter {
             row.texts("also", food.label().also());
         }
         row.text("group", food.label().group());
-        if (!food.label().source().equals(Source.OWN)) {
-            row.row("source", new Row().text("table", food.label().source().table()).textIfAny("number", food.label().source().number()));
+        Source source = food.label().source();
+        if (!source.table().equals(Source.OWN.table()) || !source.number().isEmpty()) {
+            row.row("source", new Row().text("table", source.table()).textIfAny("number", source.number()));
         }
-        if (food.parts().isEmpty()) {
+        if (source.packet().isPresent() && food.parts().isEmpty()) {
+            packet(row, source.packet().get(), source.overruled());
+        } else if (food.parts().isEmpty()) {
             row.row("per100g", figures(food));
             if (!Clash.among(food.composition()).isEmpty()) {
                 row.raw(PerHundred.AS_PUBLISHED, "true");
@@ -53,6 +59,17 @@ public final class FoodWriter {
             food.composition().of(nutrient).ifPresent(figure -> row.number(nutrient.name(), figure));
         }
         return row;
+    }
+
+    private static void packet(Row row, PacketLabel label, List<Doubt.Overruled> overruled) {
+        Row figures = new Row().text("per", Numbers.written(label.per().count()) + " " + label.per().unit());
+        for (Printed each : Printed.values()) {
+            label.of(each).ifPresent(figure -> figures.number(each.word(), figure));
+        }
+        row.row("packet", figures);
+        if (!overruled.isEmpty()) {
+            row.rows("overruled", overruled.stream().map(each -> new Row().text("check", each.check().word()).text("reason", each.reason())).toList());
+        }
     }
 
     private static Row part(Part part, Function<Food, String> ids) {

@@ -9,17 +9,29 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Keeps documents in the scripts folder of a kitchen, and looks before it writes. */
+/** Keeps documents in one folder of a kitchen, and looks before it writes. */
 final class Keeper {
 
     private static final int MOST_NAMES = 1_000;
 
     private final Folder kitchen;
-    private final Path scripts;
+    private final Place place;
 
-    Keeper(Folder kitchen, Path scripts) {
+    /** The folder, how messages name it, and how the names of its documents end. */
+    record Place(Path folder, String shown, String ending) {
+
+        static Place scripts(Path folder) {
+            return new Place(folder, "scripts/", Kitchen.DEMO_ENDING);
+        }
+
+        Path file(String name) {
+            return folder.resolve(name + ending);
+        }
+    }
+
+    Keeper(Folder kitchen, Place place) {
         this.kitchen = kitchen;
-        this.scripts = scripts;
+        this.place = place;
     }
 
     Saving save(Demo demo, Version version, Shelf shelf) {
@@ -28,30 +40,30 @@ final class Keeper {
         if (check.value().isEmpty()) {
             return new Saving.NotSaved("Not saved: it could not be read back. " + check.problems().get(0).written());
         }
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        return save(text.getBytes(StandardCharsets.UTF_8), version);
+    }
+
+    /** Saves a document that has been read back already. */
+    Saving save(byte[] bytes, Version version) {
         String name = SafeName.isSafe(version.name()) ? version.name() : SafeName.of(version.name());
         try {
-            return save(bytes, new Version(name, version.content()));
+            return put(bytes, new Version(name, version.content()));
         } catch (IOException | RuntimeException fault) {
-            return new Saving.NotSaved(SafeFile.said(fault, demoFile(name)));
+            return new Saving.NotSaved(SafeFile.said(fault, place.file(name)));
         }
     }
 
-    private Path demoFile(String name) {
-        return scripts.resolve(name + Kitchen.DEMO_ENDING);
-    }
-
-    private Saving save(byte[] bytes, Version version) throws IOException {
+    private Saving put(byte[] bytes, Version version) throws IOException {
         prepare();
         String name = version.name();
-        for (int number = 2; !isOurs(demoFile(name), version, bytes); number++) {
+        for (int number = 2; !isOurs(place.file(name), version, bytes); number++) {
             if (number > MOST_NAMES) {
-                return new Saving.NotSaved("Not saved: there are a thousand demos of that name already. Choose another name.");
+                return new Saving.NotSaved("Not saved: there are a thousand files of that name already. Choose another name.");
             }
             name = SafeName.numbered(version.name(), number);
         }
-        SafeFile.replace(demoFile(name), bytes);
-        String file = "scripts/" + name + Kitchen.DEMO_ENDING;
+        SafeFile.replace(place.file(name), bytes);
+        String file = place.shown() + name + place.ending();
         return new Saving.Saved(Version.of(name, bytes), file, said(file, name, version));
     }
 
@@ -72,15 +84,15 @@ final class Keeper {
         Optional<RawFile> there = Files.isSymbolicLink(file) ? Optional.empty() : kitchen.read(file).value();
         Optional<Version.Content> content = there.map(found -> Version.Content.of(found.bytes()));
         boolean same = content.isPresent() && content.get().equals(Version.Content.of(bytes));
-        boolean known = content.isPresent() && content.equals(version.content()) && file.equals(demoFile(version.name()));
+        boolean known = content.isPresent() && content.equals(version.content()) && file.equals(place.file(version.name()));
         return same || known;
     }
 
     /** The folder is made when it is first needed; a link in its place must not lead out of the kitchen. */
-    private void prepare() throws IOException {
-        Files.createDirectories(scripts);
-        if (!kitchen.isInside(scripts)) {
-            throw new IOException("the scripts folder leads out of the kitchen");
+    void prepare() throws IOException {
+        Files.createDirectories(place.folder());
+        if (!kitchen.isInside(place.folder())) {
+            throw new IOException("the folder " + place.shown() + " leads out of the kitchen");
         }
     }
 
@@ -90,7 +102,7 @@ final class Keeper {
         if (!sound) {
             throw new IllegalArgumentException("no ending for a printed form: " + extension);
         }
-        Path file = scripts.resolve(name + "." + extension);
+        Path file = place.folder().resolve(name + "." + extension);
         try {
             prepare();
             if (Files.isSymbolicLink(file)) {

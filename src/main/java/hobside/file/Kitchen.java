@@ -77,26 +77,19 @@ public final class Kitchen {
         return files(own(), problems);
     }
 
-    List<RawFile> ownPrices(List<InputProblem> problems) {
-        return files(own().resolve("prices"), problems);
+    /** The user's own foods, to be written and deleted. */
+    public OwnFoods foods() {
+        return new OwnFoods(folder, own(), scripts());
+    }
+
+    /** The user's price lists, and which one is in use. */
+    public OwnPrices prices() {
+        return new OwnPrices(folder, own().resolve("prices"));
     }
 
     /** The large tables that were brought in, by name; damaged ones are left out and reported. */
     List<OwnPack> ownPacks(List<InputProblem> problems) {
-        List<OwnPack> packs = new ArrayList<>();
-        for (Path path : folder.list(own(), ".pack", problems)) {
-            String file = path.getFileName().toString();
-            Read<RawFile> raw = folder.read(path);
-            problems.addAll(raw.problems());
-            if (raw.value().isPresent()) {
-                Read<OwnPack> pack = OwnPack.read(raw.value().get(), file.substring(0, file.length() - ".pack".length()));
-                problems.addAll(pack.problems());
-                if (pack.value().isPresent()) {
-                    packs.add(pack.value().get());
-                }
-            }
-        }
-        return packs;
+        return OwnPack.all(folder, own(), problems);
     }
 
     /** A name for a new file of the user's own, made from these words, that no file bears yet; short enough for a pack. */
@@ -277,11 +270,11 @@ public final class Kitchen {
      * and the sentence says so.
      */
     public Saving save(Demo demo, Version version, Shelf shelf) {
-        return new Keeper(folder, scripts()).save(demo, version, shelf);
+        return new Keeper(folder, Keeper.Place.scripts(scripts())).save(demo, version, shelf);
     }
 
     /** Writes a printed form, such as a handout, into scripts; an older one of the same name is replaced whole or not at all. */
     public Saving write(String name, String extension, String text) {
-        return new Keeper(folder, scripts()).write(SafeName.of(name), extension, text.getBytes(StandardCharsets.UTF_8));
+        return new Keeper(folder, Keeper.Place.scripts(scripts())).write(SafeName.of(name), extension, text.getBytes(StandardCharsets.UTF_8));
     }
 }

@@ -1,52 +1,94 @@
 package hobside.file;
 
 import hobside.food.Cookery;
+import hobside.food.Food;
 import hobside.food.PriceList;
 import hobside.food.Shelf;
 import hobside.food.Substitutes;
 import hobside.guide.Guide;
 import hobside.guide.GuideBook;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a kitchen cooks with: its foods, its price lists and its cookery. The user's own foods stand in place of ours of the same
  * id; the user's own price lists stand first. Files of the user that are at fault are left out whole and reported.
  */
-public record Library(Shelf shelf, List<PriceList> priceLists, Cookery cookery, List<InputProblem> problems) {
+public record Library(Stock stock, Prices priced, Cookery cookery, List<InputProblem> problems) {
+
+    /** All foods, and the ids of those that are the user's. */
+    public record Stock(Shelf shelf, Set<String> own) {
+
+        public Stock {
+            own = Set.copyOf(own);
+        }
+    }
+
+    /** All price lists, the user's first, and the one in use. */
+    public record Prices(List<PriceFile> all, PriceFile inUse) {
+
+        public Prices {
+            all = List.copyOf(all);
+        }
+    }
 
     public Library {
-        priceLists = List.copyOf(priceLists);
         problems = List.copyOf(problems);
+    }
+
+    public Shelf shelf() {
+        return stock.shelf();
+    }
+
+    public List<PriceList> priceLists() {
+        List<PriceList> lists = new ArrayList<>();
+        for (PriceFile each : priced.all()) {
+            lists.add(each.list());
+        }
+        return lists;
     }
 
     /** Our data and the user's. What our packs weigh is a matter of our foods, whatever the user has put in their place. */
     public static Library load(Kitchen kitchen) {
         List<InputProblem> problems = new ArrayList<>();
         Shelf bundled = bundledShelf();
-        Shelf shelf = withOwn(bundled, kitchen.ownFoods(problems), problems);
-        shelf = withPacks(shelf, kitchen.ownPacks(problems));
-        List<PriceList> prices = new ArrayList<>();
-        for (RawFile file : kitchen.ownPrices(problems)) {
-            Read<PriceList> list = PriceReader.read(file, shelf);
-            list.value().ifPresent(prices::add);
-            problems.addAll(list.problems());
-        }
-        prices.addAll(bundledPrices(bundled));
-        return new Library(shelf, prices, bundledCookery(), problems);
+        Stock own = withOwn(bundled, kitchen.ownFoods(problems), problems);
+        Stock stock = new Stock(withPacks(own.shelf(), kitchen.ownPacks(problems)), own.own());
+        return new Library(stock, prices(kitchen, stock.shelf(), bundled, problems), bundledCookery(), problems);
     }
 
-    private static Shelf withPacks(Shelf shelf, List<OwnPack> packs) {
+    /** The shelf with the large tables behind it that the user has brought in. */
+    static Shelf withPacks(Shelf shelf, List<OwnPack> packs) {
         return packs.isEmpty() ? shelf : Shelf.drawingOn(new Layered(shelf, packs));
     }
 
-    private static Shelf withOwn(Shelf bundled, List<RawFile> files, List<InputProblem> problems) {
+    private static Prices prices(Kitchen kitchen, Shelf shelf, Shelf bundled, List<InputProblem> problems) {
+        List<PriceFile> lists = new ArrayList<>(kitchen.prices().all(shelf, problems));
+        for (PriceList list : bundledPrices(bundled)) {
+            lists.add(new PriceFile(list, Optional.empty()));
+        }
+        String chosen = kitchen.prices().inUse();
+        PriceFile inUse = lists.isEmpty() ? new PriceFile(PriceList.NONE, Optional.empty()) : lists.get(0);
+        for (int i = 0; i < lists.size() && !chosen.isEmpty(); i++) {
+            inUse = lists.get(i).name().equals(chosen) ? lists.get(i) : inUse;
+        }
+        return new Prices(lists, inUse);
+    }
+
+    private static Stock withOwn(Shelf bundled, List<RawFile> files, List<InputProblem> problems) {
         if (files.isEmpty()) {
-            return bundled;
+            return new Stock(bundled, Set.of());
         }
         FoodFiles.Sorted own = FoodFiles.sort(files, bundled);
         problems.addAll(own.problems());
-        return own.foods().isEmpty() ? bundled : bundled.with(own.foods());
+        Set<String> ids = new HashSet<>();
+        for (Food food : own.foods()) {
+            ids.add(food.id());
+        }
+        return new Stock(own.foods().isEmpty() ? bundled : bundled.with(own.foods()), ids);
     }
 
     /** The foods that come with the program. */
@@ -81,8 +123,8 @@ public record Library(Shelf shelf, List<PriceList> priceLists, Cookery cookery, 
         return page == null ? Originals.guides() : PackedYardsticks.read(page, bundledDailyGuides());
     }
 
-    /** The price list that is used unless the user chooses another. */
+    /** The price list in use: the one the user chose, else the first of the user's, else the first that comes with the program. */
     public PriceList prices() {
-        return priceLists.isEmpty() ? PriceList.NONE : priceLists.get(0);
+        return priced.inUse().list();
     }
 }

@@ -3,12 +3,9 @@ package hobside.file;
 import hobside.food.Food;
 import hobside.food.PriceList;
 import hobside.food.Shelf;
-import hobside.food.Weigher;
 import hobside.measure.Amount;
 import hobside.measure.Currency;
-import hobside.measure.Grams;
 import hobside.measure.Money;
-import hobside.measure.SpoonSet;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -21,7 +18,6 @@ public final class PriceReader {
     private static final Keys FILE_KEYS =
             Keys.of("hobside", "place", "date", "currency", "unit", "units", "symbol", "minorDigits", "invented", "note", "prices");
     private static final Keys KEYS = Keys.of("food", "pack", "price");
-    private static final Weigher WEIGHER = new Weigher(SpoonSet.METRIC);
 
     private final Shelf shelf;
     private final Set<String> seen = new HashSet<>();
@@ -73,13 +69,11 @@ public final class PriceReader {
         if (food.isEmpty() || size.isEmpty() || price.isEmpty()) {
             return Optional.empty();
         }
-        Optional<Amount> amount = Amount.parse(size.get());
-        Optional<Grams> grams = amount.flatMap(known -> WEIGHER.weigh(known, food.get())).map(Weigher.Weights::asBought);
-        if (grams.isEmpty() || grams.get().value() <= 0 || grams.get().value() > Limits.WEIGHT) {
+        Optional<PriceList.Pack> pack = Amount.parse(size.get()).flatMap(known -> PriceList.Pack.of(food.get(), known, price.get()));
+        if (pack.isEmpty()) {
             fields.fault("pack", Shown.quoted(size.get()), Amounts.wanted(food.get(), "1 kg"));
-            return Optional.empty();
         }
-        return Optional.of(new PriceList.Pack(food.get().id(), amount.orElseThrow(), grams.get(), price.get()));
+        return pack;
     }
 
     private Optional<Food> food(Fields fields) {

@@ -2,6 +2,8 @@ package hobside.file;
 
 import hobside.advice.Offers;
 import hobside.advice.Pantry;
+import hobside.food.EnergyRule;
+import hobside.food.Food;
 import hobside.food.Shelf;
 import hobside.food.Substitutes;
 import hobside.guide.Guide;
@@ -20,24 +22,48 @@ public final class Study {
     /** The guide that is used until another is chosen. */
     private static final String FIRST_GUIDE = "eu-ri";
 
-    private final Shelf shelf;
+    private final Library library;
     private final Books books;
     private List<Guide> guides;
     private Substitutes substitutes;
     private GuideBook published;
 
-    private Study(Shelf shelf, Books books) {
-        this.shelf = shelf;
-        this.books = books;
+    private Study(Library library) {
+        this.library = library;
+        this.books = new Books(library.cookery(), library.prices());
     }
 
     /** Sentences about files of the kitchen that could not be read are in the library. */
     public static Study of(Library library) {
-        return new Study(library.shelf(), new Books(library.cookery(), library.prices()));
+        return new Study(library);
+    }
+
+    /** The same with another stock of foods and prices, after the user has put something on the shelf or has chosen a price list. */
+    public synchronized Study with(Library other) {
+        Study study = new Study(other);
+        study.guides = guides;
+        study.substitutes = substitutes;
+        study.published = published;
+        return study;
     }
 
     public Shelf shelf() {
-        return shelf;
+        return library.shelf();
+    }
+
+    /** Whether a food is the user's own, to be changed and deleted. */
+    public boolean isOwn(Food food) {
+        return library.stock().own().contains(food.id());
+    }
+
+    /** All price lists, and the one in use. */
+    public Library.Prices prices() {
+        return library.priced();
+    }
+
+    /** The rule that packets are held against: the factors of the European Union, Regulation 1169/2011, Annex XIV. */
+    public EnergyRule packetRule() {
+        return published().energy("eu-1169").orElseThrow(() -> new IllegalStateException("the factors of Annex XIV are missing")).rule();
     }
 
     public Books books() {
@@ -46,7 +72,7 @@ public final class Study {
 
     public synchronized Substitutes substitutes() {
         if (substitutes == null) {
-            substitutes = Library.bundledSubstitutes(shelf);
+            substitutes = Library.bundledSubstitutes(shelf());
         }
         return substitutes;
     }
@@ -60,7 +86,7 @@ public final class Study {
     }
 
     public Offers offers() {
-        return new Offers(new Pantry(shelf::food, substitutes()), books);
+        return new Offers(new Pantry(shelf()::food, substitutes()), books);
     }
 
     public synchronized List<Guide> guides() {

@@ -9,6 +9,14 @@ public record Label(String id, String name, List<String> also, String group, Sou
         also = List.copyOf(also);
     }
 
+    public Label with(Source other) {
+        return new Label(id, name, also, group, other);
+    }
+
+    public Label withId(String other) {
+        return new Label(other, name, also, group, source);
+    }
+
     public static Label of(String id, String name) {
         return new Label(id, name, List.of(), "own", Source.OWN);
     }

@@ -18,6 +18,8 @@ final class ShelfIndex {
     private static final int WHOLE = 0;
     private static final int BEGINNING = 2;
     private static final int SLIP = 12;
+    /** What is typed is the whole of a name, up to its first comma, or of another name: nothing stands before that. */
+    private static final int NAMED = -10;
     private static final int JOINED = 6;
     private static final int LATER_WORD = 1;
     private static final int OTHER_NAME = 3;
@@ -29,6 +31,7 @@ final class ShelfIndex {
     private final List<Food> foods;
     private final List<Entry> entries;
     private final int[] handicap;
+    private final Map<String, List<Integer>> wholes;
 
     /** One word, which foods carry it, and what it costs in each. */
     private static final class Entry {
@@ -57,7 +60,8 @@ final class ShelfIndex {
         }
     }
 
-    private ShelfIndex(List<Food> foods, List<Entry> entries, int[] handicap) {
+    private ShelfIndex(List<Food> foods, List<Entry> entries, int[] handicap, Map<String, List<Integer>> wholes) {
+        this.wholes = wholes;
         this.foods = foods;
         this.entries = entries;
         this.handicap = handicap;
@@ -65,13 +69,25 @@ final class ShelfIndex {
 
     static ShelfIndex of(List<Food> foods) {
         Map<String, Entry> entries = new HashMap<>();
+        Map<String, List<Integer>> wholes = new HashMap<>();
         for (int i = 0; i < foods.size(); i++) {
             enter(foods.get(i).name(), i, 0, entries);
+            wholes.computeIfAbsent(whole(head(foods.get(i).name())), name -> new ArrayList<>()).add(i);
             for (String other : foods.get(i).label().also()) {
                 enter(other, i, OTHER_NAME, entries);
+                wholes.computeIfAbsent(whole(other), name -> new ArrayList<>()).add(i);
             }
         }
-        return new ShelfIndex(foods, new ArrayList<>(entries.values()), handicaps(foods));
+        return new ShelfIndex(foods, new ArrayList<>(entries.values()), handicaps(foods), wholes);
+    }
+
+    private static String head(String name) {
+        int comma = name.indexOf(',');
+        return comma < 0 ? name : name.substring(0, comma);
+    }
+
+    private static String whole(String name) {
+        return String.join(" ", Words.of(name));
     }
 
     private static void enter(String name, int food, int cost, Map<String, Entry> entries) {
@@ -108,6 +124,9 @@ final class ShelfIndex {
             for (int food = 0; food < total.length; food++) {
                 total[food] = Math.min(total[food], joined[food] + JOINED);
             }
+        }
+        for (int food : wholes.getOrDefault(String.join(" ", words), List.of())) {
+            total[food] = Math.min(total[food], handicap[food]) + NAMED;
         }
         return best(total, most);
     }

@@ -13,6 +13,14 @@ import java.util.stream.Collectors;
  */
 public record Allergens(List<String> before, List<String> after) {
 
+    /**
+     * All keys there are: the fourteen of the EU (Regulation 1169/2011, Annex II; second-hand) with each cereal and nut by its
+     * name, and pine nuts, which Australia and New Zealand name as well.
+     */
+    public static final List<String> KEYS = List.of("gluten-wheat", "gluten-rye", "gluten-barley", "gluten-oats", "milk", "egg", "fish",
+            "crustacean", "mollusc", "peanut", "soy", "almond", "brazil-nut", "cashew", "hazelnut", "macadamia", "pecan", "pine-nut",
+            "pistachio", "walnut", "celery", "mustard", "sesame", "sulphites", "lupin");
+
     public Allergens {
         before = List.copyOf(before);
         after = List.copyOf(after);
@@ -43,7 +51,7 @@ public record Allergens(List<String> before, List<String> after) {
     private static final String GLUTEN = "gluten-";
 
     /** "milk and wheat (gluten)", or "none that we know of". */
-    static String listed(List<String> keys) {
+    public static String listed(List<String> keys) {
         List<String> words = keys.stream().map(Allergens::words).toList();
         if (words.isEmpty()) {
             return "none that we know of";

@@ -1,5 +1,6 @@
 package hobside.guide;
 
+import hobside.food.EnergyRule;
 import java.util.Optional;
 
 /**
@@ -43,6 +44,14 @@ public record EnergyFactors(Published published, PerGram kilojoules, Kilocalorie
         public String written() {
             return Math.round(kilojoules) + " kJ (" + Math.round(kilocalories) + " kcal)";
         }
+    }
+
+    /** The same as a rule to hold a food packet against. */
+    public EnergyRule rule() {
+        return grams -> {
+            Energy energy = of(new Fuel(grams.protein(), grams.fat(), grams.carbohydrate(), grams.fibre(), grams.alcohol()));
+            return new EnergyRule.Sum(energy.kilojoules(), energy.kilocalories());
+        };
     }
 
     public Energy of(Fuel fuel) {

@@ -1,5 +1,7 @@
 package hobside.measure;
 
+import java.util.Optional;
+
 /**
  * The money of a price list: its ISO 4217 code, what one and several are called, its sign, and how many digits follow the point.
  *
@@ -13,6 +15,22 @@ public record Currency(String code, String one, String many, String sign, int mi
     public Currency {
         if (!isCode(code) || minorDigits < 0 || minorDigits > 4) {
             throw new IllegalArgumentException("not a currency: " + code + " with " + minorDigits + " digits");
+        }
+    }
+
+    /**
+     * The money of a code of ISO 4217, with as many digits as the standard gives it: EUR has 2, JPY none, KWD 3; XXX, no currency,
+     * gets 2 here. Empty when the standard has no such code.
+     */
+    public static Optional<Currency> of(String code) {
+        if (!isCode(code)) {
+            return Optional.empty();
+        }
+        try {
+            int digits = java.util.Currency.getInstance(code).getDefaultFractionDigits();
+            return digits > 4 ? Optional.empty() : Optional.of(new Currency(code, code, code, code, digits < 0 ? 2 : digits));
+        } catch (IllegalArgumentException unknown) {
+            return Optional.empty();
         }
     }
 

@@ -1,6 +1,7 @@
 package hobside.screen.bench;
 
 import hobside.dish.Change;
+import hobside.dish.Corrected;
 import hobside.dish.Demo;
 import hobside.dish.Ingredient;
 import hobside.dish.Names;
@@ -17,6 +18,7 @@ import hobside.screen.open.OpenScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The Bench in one state: the desk, where the cursor stands, how the figures are shown, and the last word said to the user. */
 public record Bench(Desk desk, Spot spot, Basis basis, String said) implements Screen {
@@ -150,9 +152,33 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         if (answer instanceof Answer.NotKept notKept) {
             return Next.to(with(desk.kept(desk.kept().lost())).saying(notKept.words()));
         }
+        if (answer instanceof Answer.Shelved shelved) {
+            return shelved(shelved);
+        }
+        if (answer instanceof Answer.Priced priced) {
+            return Next.to(with(desk.with(priced.study())).saying(priced.words()));
+        }
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
         }
         return Next.to(OpenScreen.of(this, (Answer.Choices) answer));
+    }
+
+    /** A corrected record takes the place of the old one in the dish, as a step that can be undone. */
+    private Next shelved(Answer.Shelved shelved) {
+        Bench there = with(desk.with(shelved.study())).saying(shelved.words());
+        if (shelved.old().isEmpty() || shelved.fresh().isEmpty()) {
+            return Next.to(there);
+        }
+        Demo corrected = Corrected.of(demo(), shelved.old().get(), shelved.fresh().get());
+        return corrected.equals(demo()) ? Next.to(there)
+                : there.changed(corrected, "The dish has the new figures of " + shelved.fresh().get().name() + "; u takes that back.");
+    }
+
+    /** News from the disk for a screen that stands over the bench: the bench hears it, and the screen goes on over what it became. */
+    public Next below(Message message, Function<Bench, Screen> over) {
+        Next next = update(message);
+        Optional<Screen> screen = next.screen().map(each -> each instanceof Bench bench ? over.apply(bench) : each);
+        return new Next(screen, next.effects());
     }
 }

@@ -26,6 +26,8 @@ enum BenchAction implements Keys.Bound {
     REMOVE(Side.BOTH, "x delete", "out", "Take the ingredient out of the dish, or the change out of the plan."),
     UNDO(Side.BOTH, "u", "undo", "Take back the last step, as often as you like."),
     REDO(Side.BOTH, "r", "", "Do again what was taken back."),
+    FOODS(Side.BOTH, "f", "foods", "The shelf: look up a food, write one down from its packet, price it."),
+    PRICES(Side.BOTH, "P", "", "Price lists: choose one, take prices in a shop, compare two, see what is paid at the till."),
     BASIS(Side.BOTH, "p", "", "Show the figures for one serve, for the whole pot, or for 100 g as cooked."),
     GUIDE(Side.BOTH, "g", "", "Choose the published guide that a serve is held against."),
     STEPS(Side.BOTH, "y", "", "Write the steps of the method: what is done, at which stage, how long it takes."),

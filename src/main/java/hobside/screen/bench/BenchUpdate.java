@@ -10,8 +10,10 @@ import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
 import hobside.screen.offers.DetailScreen;
 import hobside.screen.offers.OffersScreen;
+import hobside.screen.prices.PricesScreen;
 import hobside.screen.read.ReadScreen;
 import hobside.screen.steps.StepsScreen;
+import hobside.screen.shelf.ShelfScreen;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -58,6 +60,8 @@ final class BenchUpdate {
             case REMOVE -> remove(bench);
             case BOARD -> Next.to(BoardScreen.of(bench));
             case TALK -> Next.to(ReadScreen.talk(bench));
+            case FOODS -> Next.to(ShelfScreen.of(bench));
+            case PRICES -> Next.to(PricesScreen.of(bench));
             case SAVE -> Next.doing(bench.saying("Saving..."), new Work.Save(bench.demo(), bench.desk().kept().name()));
             case UNDO -> bench.undone().orElseGet(() -> Next.to(bench.saying("There is nothing to take back.")));
             case REDO -> bench.desk().redone().map(desk -> Bench.keeping(bench.with(desk).saying("Done again.")))

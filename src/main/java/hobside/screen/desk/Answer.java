@@ -1,7 +1,11 @@
 package hobside.screen.desk;
 
 import hobside.dish.Demo;
+import hobside.file.PriceFile;
+import hobside.file.Study;
+import hobside.food.Food;
 import java.util.List;
+import java.util.Optional;
 
 /** What comes back from the disk. */
 public sealed interface Answer {
@@ -27,6 +31,15 @@ public sealed interface Answer {
 
     /** A step could not be put away: the work is in the program only, until it can be. */
     record NotKept(String words) implements Answer {}
+
+    /**
+     * The shelf has changed: what the program knows from now on. An own food that was changed comes with its old and its new
+     * record, a new one with its record alone, a deleted one with the old alone.
+     */
+    record Shelved(Study study, Optional<Food> old, Optional<Food> fresh, String words) implements Answer {}
+
+    /** The prices have changed: what the program knows from now on, and the list that was written, if it was one. */
+    record Priced(Study study, Optional<PriceFile> list, String words) implements Answer {}
 
     /** It did not work; nothing on disk has changed. The sentence says what to do. */
     record Failed(String words) implements Answer {}

@@ -115,6 +115,11 @@ public final class Desk {
         return past.next().map(after -> new Desk(study, after, past.goingOn(demo), kept));
     }
 
+    /** The same work, reckoned with other foods and prices at hand. What has been done can still be undone. */
+    public Desk with(Study other) {
+        return new Desk(other, demo, past, kept);
+    }
+
     public Desk kept(Kept other) {
         return new Desk(this, other);
     }

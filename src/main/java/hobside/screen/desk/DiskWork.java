@@ -23,7 +23,7 @@ import java.util.Optional;
 public final class DiskWork implements EffectRunner {
 
     private final Kitchen kitchen;
-    private final Study study;
+    private Study study;
     private final InstantSource clock;
     private final Map<String, Version> versions = new HashMap<>();
     private String remembered = "";
@@ -45,6 +45,11 @@ public final class DiskWork implements EffectRunner {
         }
         if (work instanceof Work.Save save) {
             return saved(save);
+        }
+        if (work instanceof Work.Stock stock) {
+            Stocking.Done done = new Stocking(kitchen, study, clock).carryOut(stock);
+            study = done.study();
+            return done.answer();
         }
         return work instanceof Work.Open open ? opened(open.choice()) : choices();
     }

@@ -1,7 +1,10 @@
 package hobside.screen.desk;
 
 import hobside.dish.Demo;
+import hobside.file.PriceFile;
+import hobside.food.Food;
 import hobside.screen.Effect;
+import java.util.Optional;
 
 /** The work that screens ask of the disk. Each is answered by a message of {@link Answer}. */
 public sealed interface Work extends Effect {
@@ -17,4 +20,22 @@ public sealed interface Work extends Effect {
 
     /** Open one of what was listed. */
     record Open(Answer.Choice choice) implements Work {}
+
+    /** Something to do with the user's own foods and prices; answered with what the program knows from then on. */
+    sealed interface Stock extends Work {}
+
+    /** Put an own food on the shelf, new or in place of its older record. */
+    record PutFood(Food food, Optional<Food> instead) implements Stock {}
+
+    /** Take an own food off the shelf. */
+    record DeleteFood(Food food) implements Stock {}
+
+    /** Put a price list of the user's on the disk; one without a date gets today's. */
+    record PutPrices(PriceFile list) implements Stock {}
+
+    /** Delete a price list of the user's. */
+    record DeletePrices(PriceFile list) implements Stock {}
+
+    /** Reckon with another price list from now on. */
+    record UsePrices(PriceFile list) implements Stock {}
 }

@@ -15,6 +15,7 @@ import hobside.screen.bench.Bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.IntFunction;
 
 /** A page to read, scrolled by the arrow keys. Lines are wrapped to the width there is. */
 public record ReadScreen(Screen back, String title, Page page, int top) implements Screen {
@@ -42,6 +43,11 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
     /** The script of the demo on the bench. */
     public static ReadScreen talk(Bench bench) {
         return new ReadScreen(bench, "The script as it stands", Page.of(width -> List.of(Scripts.text(bench.demo(), bench.desk().study(), width).split("\n"))), 0);
+    }
+
+    /** A page that is laid out for the width there is. */
+    public static ReadScreen page(Screen back, String title, IntFunction<List<String>> layout) {
+        return new ReadScreen(back, title, Page.of(layout), 0);
     }
 
     /** The help page of a screen, from its table of keys. */
