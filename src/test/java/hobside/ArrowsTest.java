@@ -21,7 +21,7 @@ class ArrowsTest {
             .layer("advice").definedBy("hobside.advice")
             .layer("guide").definedBy("hobside.guide")
             .layer("talk").definedBy("hobside.talk")
-            .layer("file").definedBy("hobside.file")
+            .layer("file").definedBy("hobside.file..")
             .layer("screen").definedBy("hobside.screen..")
             .layer("command").definedBy("hobside.command")
             .layer("start").definedBy("hobside")
@@ -39,6 +39,10 @@ class ArrowsTest {
     @ArchTest
     static final ArchRule only_file_knows_jackson = noClasses().that().resideOutsideOfPackage("hobside.file")
             .should().dependOnClassesThat().resideInAPackage("com.fasterxml..");
+
+    @ArchTest
+    static final ArchRule the_kitchen_knows_nothing_of_what_is_brought_in = noClasses().that().resideInAPackage("hobside.file")
+            .should().dependOnClassesThat().resideInAPackage("hobside.file.bring..");
 
     @ArchTest
     static final ArchRule everything_above_file_is_pure = noClasses()

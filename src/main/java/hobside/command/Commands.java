@@ -17,10 +17,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
-/** The commands: totals, script, check and foods. Answers go to one stream, complaints to the other. */
+/** The commands: totals, script, check, foods, bring and give. Answers go to one stream, complaints to the other. */
 public final class Commands {
 
-    private static final Set<String> NAMES = Set.of("totals", "script", "check", "foods", "help");
+    private static final Set<String> NAMES = Set.of("totals", "script", "check", "foods", "bring", "give", "help");
 
     /** Where a command writes: its answers, its complaints, and what to do to a text that the terminal cannot show. */
     public record Streams(PrintStream answers, PrintStream complaints, UnaryOperator<String> shown) {
@@ -55,6 +55,8 @@ public final class Commands {
             case "script" -> onFile(this::script);
             case "check" -> new Check(kitchen, streams).run(given.rest());
             case "foods" -> foods();
+            case "bring" -> new BringCommand(kitchen, streams, given).run();
+            case "give" -> new Give(kitchen, streams, given).run();
             default -> help();
         };
     }

@@ -44,6 +44,9 @@ public final class FoodWriter {
             packet(row, source.packet().get(), source.overruled());
         } else if (food.parts().isEmpty()) {
             row.row("per100g", figures(food));
+            if (!Clash.among(food.composition()).isEmpty()) {
+                row.raw(PerHundred.AS_PUBLISHED, "true");
+            }
         } else {
             row.text("lean", ids.apply(food.lean())).rows("parts", food.parts().stream().map(part -> part(part, ids)).toList());
         }

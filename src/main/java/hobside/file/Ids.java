@@ -3,7 +3,7 @@ package hobside.file;
 import java.util.Optional;
 
 /** Ids: 1 to 60 small letters, digits and hyphens. */
-final class Ids {
+public final class Ids {
 
     private static final Wanted WANTED = Wanted.of("1 to 60 of a-z, 0-9 and -",
             "write it in small letters with hyphens, such as beef-mince");
@@ -19,7 +19,7 @@ final class Ids {
         return Optional.empty();
     }
 
-    static boolean isId(String text) {
+    public static boolean isId(String text) {
         for (int i = 0; i < text.length(); i++) {
             char each = text.charAt(i);
             if (!(each >= 'a' && each <= 'z' || each >= '0' && each <= '9' || each == '-')) {

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** A JSON value that remembers its line. */
-sealed interface Json {
+public sealed interface Json {
 
     int line();
 
@@ -39,7 +39,7 @@ sealed interface Json {
         }
 
         /** The value of a key; null when there is none. */
-        Json find(String key) {
+        public Json find(String key) {
             int hash = key.hashCode();
             for (int i = 0; i < size; i++) {
                 if (hashes[i] == hash && entries[i].key().equals(key)) {
@@ -49,11 +49,11 @@ sealed interface Json {
             return null;
         }
 
-        List<Entry> entries() {
+        public List<Entry> entries() {
             return Arrays.asList(entries).subList(0, size);
         }
 
-        int size() {
+        public int size() {
             return size;
         }
 

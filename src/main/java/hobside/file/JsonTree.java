@@ -18,7 +18,7 @@ import java.util.Set;
  * Reads JSON (RFC 8259) into a tree that remembers its lines, within bounds: a file of 8 MiB, 32 levels, numbers of 40
  * characters, texts of 20,000, keys of 200. A key may stand only once in an object.
  */
-final class JsonTree {
+public final class JsonTree {
 
     static final int MOST_LEVELS = 32;
     static final int MOST_DIGITS = 40;
@@ -49,7 +49,7 @@ final class JsonTree {
     }
 
     /** The tree of a file; empty, with its problems, when it is no sound JSON. */
-    static Optional<Json> read(RawFile file, Problems problems) {
+    public static Optional<Json> read(RawFile file, Problems problems) {
         if (file.bytes().length > RawFile.MOST_BYTES) {
             problems.add(0, "a file of more than 8 MiB",
                     Wanted.of("at most 8 MiB", "check that this is the right file, or split it"));

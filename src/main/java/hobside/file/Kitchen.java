@@ -87,6 +87,39 @@ public final class Kitchen {
         return new OwnPrices(folder, own().resolve("prices"));
     }
 
+    /** The large tables that were brought in, by name; damaged ones are left out and reported. */
+    List<OwnPack> ownPacks(List<InputProblem> problems) {
+        List<OwnPack> packs = new ArrayList<>();
+        for (Path path : folder.list(own(), ".pack", problems)) {
+            String file = path.getFileName().toString();
+            Read<RawFile> raw = folder.read(path);
+            problems.addAll(raw.problems());
+            if (raw.value().isPresent()) {
+                Read<OwnPack> pack = OwnPack.read(raw.value().get(), file.substring(0, file.length() - ".pack".length()));
+                problems.addAll(pack.problems());
+                if (pack.value().isPresent()) {
+                    packs.add(pack.value().get());
+                }
+            }
+        }
+        return packs;
+    }
+
+    /** A name for a new file of the user's own, made from these words, that no file bears yet; short enough for a pack. */
+    public String freeName(Own kind, String words) {
+        return new OwnFiles(folder).freeName(kind, words);
+    }
+
+    /** Writes a new file of the user's own, whole or not at all; one that is there is never overwritten. The name must be a safe one. */
+    public Saving keep(Own kind, String name, byte[] bytes) {
+        return new OwnFiles(folder).keep(kind, name, bytes);
+    }
+
+    /** Writes something for others to a new file outside the kitchen; one that is there is never overwritten. */
+    public static Saving give(String file, byte[] bytes) {
+        return OwnFiles.give(file, bytes);
+    }
+
     private List<RawFile> files(Path inside, List<InputProblem> problems) {
         List<RawFile> files = new ArrayList<>();
         for (Path path : folder.list(inside, ".json", problems)) {

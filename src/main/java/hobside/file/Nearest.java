@@ -3,7 +3,7 @@ package hobside.file;
 import java.util.List;
 
 /** Finds the word that was most likely meant. */
-final class Nearest {
+public final class Nearest {
 
     private Nearest() {}
 
@@ -34,7 +34,7 @@ final class Nearest {
     }
 
     /** The hint if there is one, else the other remedy. */
-    static String hintOr(String written, Iterable<String> known, String remedy) {
+    public static String hintOr(String written, Iterable<String> known, String remedy) {
         String hint = written.length() > Shown.MOST ? "" : hint(written, known);
         return hint.isEmpty() ? remedy : hint;
     }
@@ -58,7 +58,7 @@ final class Nearest {
         return row[other.length()];
     }
 
-    static String listed(List<String> words) {
+    public static String listed(List<String> words) {
         return String.join(", ", words);
     }
 }

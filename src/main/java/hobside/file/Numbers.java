@@ -3,7 +3,7 @@ package hobside.file;
 import java.math.BigDecimal;
 
 /** Writes a number in as few digits as give it back exactly. */
-final class Numbers {
+public final class Numbers {
 
     private static final double TINY = 1e-7;
     private static final double HUGE = 1e15;
@@ -17,7 +17,7 @@ final class Numbers {
      * The double nearest to a JSON number. Plain decimals of up to 15 digits are a whole number divided by a power of ten, both of
      * them exact, so that the quotient is rounded correctly; everything else goes the long way.
      */
-    static double parse(String written) {
+    public static double parse(String written) {
         long digits = 0;
         int point = -1;
         int start = written.charAt(0) == '-' ? 1 : 0;
@@ -38,7 +38,7 @@ final class Numbers {
         return start == 0 ? value : -value;
     }
 
-    static String written(double value) {
+    public static String written(double value) {
         if (value == Math.rint(value) && Math.abs(value) < HUGE) {
             return Long.toString((long) value);
         }

@@ -67,6 +67,19 @@ final class PackIn {
         return values[bytes[at++]];
     }
 
+    /** A list takes at least a byte for each of its items and is no longer than a shelf: no file can ask for more room than it fills. */
+    private int atMostTheRest(int count) {
+        if (count < 0 || count > Math.min(Limits.FOODS, bytes.length - at)) {
+            throw new IllegalArgumentException("a list of " + count + " in " + (bytes.length - at) + " bytes");
+        }
+        return count;
+    }
+
+    /** How many items follow, each of at least a byte. */
+    int size() {
+        return atMostTheRest(count());
+    }
+
     String text() {
         int length = count();
         String text = new String(bytes, at, length, StandardCharsets.UTF_8);
@@ -75,7 +88,7 @@ final class PackIn {
     }
 
     String[] texts() {
-        String[] texts = new String[count()];
+        String[] texts = new String[atMostTheRest(count())];
         for (int i = 0; i < texts.length; i++) {
             texts[i] = text();
         }

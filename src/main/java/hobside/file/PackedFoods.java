@@ -14,6 +14,7 @@ import hobside.measure.Density;
 import hobside.measure.Grams;
 import hobside.measure.Range;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -32,11 +33,13 @@ final class PackedFoods implements Shelf.Source {
 
     private final PackIn in;
     private final Map<String, Integer> places;
+    private final Nutrient[] order;
     private final Map<String, Food> known = new LinkedHashMap<>();
 
-    private PackedFoods(PackIn in, Map<String, Integer> places) {
+    private PackedFoods(PackIn in, Map<String, Integer> places, Nutrient[] order) {
         this.in = in;
         this.places = places;
+        this.order = order;
     }
 
     static byte[] page(Shelf shelf) {
@@ -53,8 +56,17 @@ final class PackedFoods implements Shelf.Source {
         return index.bytes();
     }
 
+    static PackedFoods none() {
+        return new PackedFoods(new PackIn(new byte[0]), Map.of(), NUTRIENTS);
+    }
+
     static PackedFoods read(PackIn in) {
-        int size = in.count();
+        return read(in, NUTRIENTS);
+    }
+
+    /** A page whose figures stand in another order; null in it stands for a figure that is passed over. */
+    static PackedFoods read(PackIn in, Nutrient[] order) {
+        int size = in.size();
         String[] ids = new String[size];
         int[] lengths = new int[size];
         for (int i = 0; i < size; i++) {
@@ -67,7 +79,7 @@ final class PackedFoods implements Shelf.Source {
             places.put(ids[i], place);
             place += lengths[i];
         }
-        return new PackedFoods(in, places);
+        return new PackedFoods(in, places, order);
     }
 
     @Override
@@ -118,9 +130,9 @@ final class PackedFoods implements Shelf.Source {
         in.from(places.get(id));
         Label label = label(id, in);
         Handling handling = handling(in);
-        int parts = in.count();
+        int parts = in.size();
         if (parts == 0) {
-            return Food.whole(label, composition(in), handling);
+            return Food.whole(label, composition(), handling);
         }
         String lean = in.text();
         String[] ids = new String[parts];
@@ -170,7 +182,7 @@ final class PackedFoods implements Shelf.Source {
         int melts = in.count();
         double fatEnergy = in.number();
         double density = in.number();
-        Measure[] measures = new Measure[in.count()];
+        Measure[] measures = new Measure[in.size()];
         for (int i = 0; i < measures.length; i++) {
             measures[i] = new Measure(in.text(), Grams.of(in.number()), in.yes());
         }
@@ -185,10 +197,14 @@ final class PackedFoods implements Shelf.Source {
         }
     }
 
-    private static Composition composition(PackIn in) {
+    private Composition composition() {
         double[] row = new double[NUTRIENTS.length];
-        for (int i = 0; i < row.length; i++) {
-            row[i] = in.number();
+        Arrays.fill(row, Double.NaN);
+        for (Nutrient nutrient : order) {
+            double figure = in.number();
+            if (nutrient != null) {
+                row[nutrient.ordinal()] = figure;
+            }
         }
         return Composition.of(row);
     }

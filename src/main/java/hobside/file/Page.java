@@ -4,28 +4,28 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Writes an object over several lines, indented by two spaces, one row of a list a line: made to be read and compared. */
-final class Page {
+public final class Page {
 
     private final List<String> fields = new ArrayList<>();
     private final String indent;
 
-    Page(int level) {
+    public Page(int level) {
         this.indent = "  ".repeat(level);
     }
 
-    Page text(String key, String value) {
+    public Page text(String key, String value) {
         return raw(key, Row.quoted(value));
     }
 
-    Page textIfAny(String key, String value) {
+    public Page textIfAny(String key, String value) {
         return value.isEmpty() ? this : text(key, value);
     }
 
-    Page number(String key, double value) {
+    public Page number(String key, double value) {
         return raw(key, Numbers.written(value));
     }
 
-    Page rows(String key, List<Row> rows) {
+    public Page rows(String key, List<Row> rows) {
         if (rows.isEmpty()) {
             return raw(key, "[]");
         }
@@ -36,17 +36,17 @@ final class Page {
         return raw(key, list.append('\n').append(indent).append("  ]").toString());
     }
 
-    Page rowsIfAny(String key, List<Row> rows) {
+    public Page rowsIfAny(String key, List<Row> rows) {
         return rows.isEmpty() ? this : rows(key, rows);
     }
 
-    Page raw(String key, String value) {
+    public Page raw(String key, String value) {
         fields.add(Row.quoted(key) + ": " + value);
         return this;
     }
 
     /** The object, without a line break at its end. */
-    String written() {
+    public String written() {
         String between = ",\n" + indent + "  ";
         return "{\n" + indent + "  " + String.join(between, fields) + "\n" + indent + "}";
     }

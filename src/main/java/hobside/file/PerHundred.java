@@ -9,11 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * Reads the figures of 100 g and checks that they can be true together. The room left for rounding and for tables that were
- * analysed component by component is ours: 0.5 g or 4 % for fatty acids, 5 g for the sum, 1 g for sugars and fibre.
- */
+/** Reads the figures of 100 g and checks by {@link Clash} that they can be true together, unless they stand as published. */
 final class PerHundred {
+
+    /** The key that lets figures stand that do not go together, because their table has them so. */
+    static final String AS_PUBLISHED = "asPublished";
 
     private static final Keys KEYS = Keys.of(Arrays.stream(Nutrient.values()).map(Nutrient::name).toList());
     private static final Map<String, Nutrient> NUTRIENTS = nutrients();
@@ -62,11 +62,11 @@ final class PerHundred {
             return Optional.empty();
         }
         PerHundred figures = new PerHundred(fields.get());
-        figures.read();
+        figures.read(food.has(AS_PUBLISHED) && food.yes(AS_PUBLISHED));
         return food.problems().count() > before ? Optional.empty() : Optional.of(Composition.of(figures.figures));
     }
 
-    private void read() {
+    private void read(boolean asPublished) {
         int before = fields.problems().count();
         for (Json.Entry entry : fields.entries()) {
             Nutrient nutrient = NUTRIENTS.get(entry.key());
@@ -75,35 +75,10 @@ final class PerHundred {
                 figures.put(nutrient, figure.getAsDouble());
             }
         }
-        if (fields.problems().count() == before) {
-            check();
-        }
-    }
-
-    private void check() {
-        double fat = known(Nutrient.FAT);
-        double acids = known(Nutrient.FASAT) + known(Nutrient.FAMS) + known(Nutrient.FAPU);
-        refuse(figures.containsKey(Nutrient.FAT) && acids > fat + Math.max(0.5, 0.04 * fat), "FASAT + FAMS + FAPU", acids,
-                "at most the fat of " + Numbers.written(fat) + " g");
-        double carbohydrate = known(Nutrient.CHOCDF);
-        double within = known(Nutrient.SUGAR) + known(Nutrient.FIBTG);
-        refuse(figures.containsKey(Nutrient.CHOCDF) && within > carbohydrate + 1, "SUGAR + FIBTG", within,
-                "at most the carbohydrate of " + Numbers.written(carbohydrate) + " g, fibre included");
-        double sum = known(Nutrient.WATER) + known(Nutrient.PROCNT) + fat + carbohydrate + known(Nutrient.ALC);
-        refuse(sum > 105, "WATER + PROCNT + FAT + CHOCDF + ALC", sum, "no more than 100 g in 100 g, give or take 5");
-        double perCalorie = known(Nutrient.ENERC) / known(Nutrient.ENERC_KCAL);
-        refuse(known(Nutrient.ENERC_KCAL) >= 20 && figures.containsKey(Nutrient.ENERC) && (perCalorie < 3.5 || perCalorie > 5),
-                "ENERC ÷ ENERC_KCAL", perCalorie, "about 4.2: ENERC is in kJ, ENERC_KCAL in kcal");
-    }
-
-    private double known(Nutrient nutrient) {
-        return figures.getOrDefault(nutrient, 0.0);
-    }
-
-    private void refuse(boolean wrong, String what, double found, String expected) {
-        if (wrong) {
-            fields.fault("", what + " = " + Numbers.written(Math.round(found * 100) / 100.0),
-                    Wanted.of(expected, "compare these figures with the table or the label they come from"));
+        if (fields.problems().count() == before && !asPublished) {
+            for (Clash clash : Clash.among(Composition.of(figures))) {
+                fields.fault("", clash.found(), Wanted.of(clash.expected(), "compare these figures with the table or the label they come from"));
+            }
         }
     }
 }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 
 /** Collects the faults of one file while it is read. The first fifty are kept; of the rest it is said how many they are. */
-final class Problems {
+public final class Problems {
 
     private static final int MOST = 50;
 
@@ -13,7 +13,7 @@ final class Problems {
     private final List<InputProblem> kept = new ArrayList<>();
     private int count;
 
-    Problems(String file) {
+    public Problems(String file) {
         this.file = file;
     }
 
@@ -25,24 +25,29 @@ final class Problems {
         }
     }
 
+    /** A fault in a column or field of one line. */
+    public void add(int line, String field, String found, Wanted wanted) {
+        add(Where.TOP.field(field), line, found, wanted);
+    }
+
     /** A fault of the file as a whole. */
-    void add(int line, String found, Wanted wanted) {
+    public void add(int line, String found, Wanted wanted) {
         add(Where.TOP, line, found, wanted);
     }
 
-    String file() {
+    public String file() {
         return file;
     }
 
-    int count() {
+    public int count() {
         return count;
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return count == 0;
     }
 
-    List<InputProblem> all() {
+    public List<InputProblem> all() {
         List<InputProblem> all = new ArrayList<>(kept);
         all.sort(Comparator.comparingInt(InputProblem::line));
         if (count > kept.size()) {

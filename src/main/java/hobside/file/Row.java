@@ -3,24 +3,24 @@ package hobside.file;
 import java.util.List;
 
 /** Writes one object on one line: {@code { "id": "ribs", "amount": "2 kg" }}. Keys stand in the order in which they are given. */
-final class Row {
+public final class Row {
 
     private final StringBuilder text = new StringBuilder("{");
 
-    Row text(String key, String value) {
+    public Row text(String key, String value) {
         return raw(key, quoted(value));
     }
 
     /** Left out when it is empty. */
-    Row textIfAny(String key, String value) {
+    public Row textIfAny(String key, String value) {
         return value.isEmpty() ? this : text(key, value);
     }
 
-    Row number(String key, double value) {
+    public Row number(String key, double value) {
         return raw(key, Numbers.written(value));
     }
 
-    Row texts(String key, Iterable<String> values) {
+    public Row texts(String key, Iterable<String> values) {
         StringBuilder list = new StringBuilder("[");
         for (String value : values) {
             list.append(list.length() == 1 ? "" : ", ").append(quoted(value));
@@ -28,7 +28,7 @@ final class Row {
         return raw(key, list.append(']').toString());
     }
 
-    Row rows(String key, List<Row> rows) {
+    public Row rows(String key, List<Row> rows) {
         StringBuilder list = new StringBuilder("[");
         for (Row row : rows) {
             list.append(list.length() == 1 ? "" : ", ").append(row.written());
@@ -36,25 +36,25 @@ final class Row {
         return raw(key, list.append(']').toString());
     }
 
-    Row row(String key, Row row) {
+    public Row row(String key, Row row) {
         return raw(key, row.written());
     }
 
-    Row raw(String key, String value) {
+    public Row raw(String key, String value) {
         text.append(text.length() == 1 ? " " : ", ").append(quoted(key)).append(": ").append(value);
         return this;
     }
 
-    boolean isEmpty() {
+    public boolean isEmpty() {
         return text.length() == 1;
     }
 
-    String written() {
+    public String written() {
         return isEmpty() ? "{}" : text + " }";
     }
 
     /** A text as JSON has it: quotes, backslashes and everything a terminal could obey are escaped, all else stands as it is. */
-    static String quoted(String value) {
+    public static String quoted(String value) {
         StringBuilder quoted = new StringBuilder(value.length() + 2).append('"');
         for (int i = 0; i < value.length(); i++) {
             char each = value.charAt(i);

@@ -36,12 +36,12 @@ public final class SafeName {
         return name.endsWith("-") ? name.substring(0, name.length() - 1) : name;
     }
 
-    static boolean isSafe(String name) {
+    public static boolean isSafe(String name) {
         return Ids.isId(name) && !KEPT.contains(name);
     }
 
     /** The name with a number behind it, still within the bounds. */
-    static String numbered(String name, int number) {
+    public static String numbered(String name, int number) {
         String tail = "-" + number;
         return trimmed(name.length() + tail.length() > MOST ? name.substring(0, MOST - tail.length()) : name) + tail;
     }

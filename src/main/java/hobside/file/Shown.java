@@ -20,12 +20,12 @@ public final class Shown {
         return plain.toString();
     }
 
-    static String quoted(String text) {
+    public static String quoted(String text) {
         return '"' + of(text) + '"';
     }
 
     /** True for characters that a terminal could obey, that turn the direction of writing, or that are only half of one. */
-    static boolean isHarmful(String text, int at) {
+    public static boolean isHarmful(String text, int at) {
         char each = text.charAt(at);
         if (each < 0x20) {
             return true;

@@ -4,8 +4,8 @@ import java.io.IOException;
 import java.util.Arrays;
 
 /**
- * Runs one of the measurements. {@code start} and {@code keys} need the built jar and launcher in target; {@code ledger} and
- * {@code accuracy FOLDER} need nothing but the classes.
+ * Runs one of the measurements. {@code start} and {@code keys} need the built jar and launcher in target, {@code bring} for its
+ * starts; {@code ledger} and {@code accuracy FOLDER} need nothing but the classes.
  */
 public final class Bench {
     private Bench() {}
@@ -17,9 +17,10 @@ public final class Bench {
             case "start" -> StartBench.main(rest);
             case "keys" -> KeyBench.main(rest);
             case "ledger" -> LedgerBench.main(rest);
+            case "bring" -> BringBench.main(rest);
             case "accuracy" -> AccuracyBench.main(rest);
             case "search" -> SearchBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, search or accuracy, found \"" + which + "\"");
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search or accuracy, found \"" + which + "\"");
         }
     }
 }

@@ -23,6 +23,9 @@ import java.util.jar.Manifest;
 public final class StartBench {
     private static final String[] USUAL = {"target/hobside.jar", "target/hobside", "Hobside", "15"};
 
+    /** The end of the last line of the Bench: when it is there, the frame is whole. */
+    private static final String LAST_WORD = "leave";
+
     private StartBench() {}
 
     /** One start: milliseconds to the text and mebibytes at their most. */
@@ -37,6 +40,17 @@ public final class StartBench {
         commands.put("launcher", "exec '" + words[1] + "'");
         commands.put("java -jar", "exec java -jar '" + words[0] + "'");
         report(measure(commands, words[2], Integer.parseInt(words[3])));
+        Files.delete(hello);
+    }
+
+    /** The launcher's start with two kitchens, side by side beside a bare Java program. */
+    static void compare(Path without, Path with, int rounds) throws IOException {
+        Path hello = helloJar();
+        Map<String, String> commands = new LinkedHashMap<>();
+        commands.put("bare java", "exec java -Xshare:auto -jar '" + hello + "' " + LAST_WORD);
+        commands.put("without", "exec target/hobside --kitchen '" + without + "'");
+        commands.put("with pack", "exec target/hobside --kitchen '" + with + "'");
+        report(measure(commands, LAST_WORD, rounds));
         Files.delete(hello);
     }
 

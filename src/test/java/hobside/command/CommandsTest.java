@@ -117,4 +117,55 @@ class CommandsTest {
         assertTrue(Given.parse(List.of("--shout")).problem().orElseThrow().contains("--shout"));
         assertTrue(Given.parse(List.of("--\u001b[2J")).problem().orElseThrow().chars().noneMatch(Character::isISOControl));
     }
+
+    @Test
+    void bring_shows_first_and_takes_only_with_yes() throws IOException {
+        String table = file("quay.csv", "name;FAT;FASAT\nquay bun;12,5;3,5\nbad bun;x;1\n");
+        assertEquals(Exit.DONE, run("bring", table));
+        assertTrue(answered().contains("Figures have a decimal comma."), answered());
+        assertTrue(answered().contains("quay.csv:3: FAT: found \"x\""), answered());
+        assertTrue(answered().contains("2 read: 1 offered, 1 left out.\nIt would be kept in foods/own/quay.json.\n"), answered());
+        assertTrue(Files.notExists(folder.resolve("foods")));
+        assertEquals(Exit.DONE, run("bring", table, "--as", "foods", "--yes"));
+        assertTrue(answered().endsWith("Saved in foods/own/quay.json.\n"), answered());
+        assertEquals(Exit.DONE, run("foods", "quay bun"));
+        assertEquals(Exit.NO_ANSWER, run("bring", table), "nothing is left to take");
+    }
+
+    @Test
+    void bring_finds_out_what_a_file_is() throws IOException {
+        run("bring", file("p.csv", "food,pack,price\nonion,1 kg,2.50\n"));
+        assertTrue(answered().contains("foods/own/prices/p.json"), answered());
+        run("bring", file("r.json", "{\"@type\": \"Recipe\", \"name\": \"Lock soup\", \"recipeYield\": 4, \"recipeIngredient\": [\"1 kg onions\", \"a pinch of salt\"]}"));
+        assertTrue(answered().contains("  ok   1 kg onions = onion\n  ?    a pinch of salt = "), answered());
+        assertTrue(answered().contains("foods/own/dishes/r.json"), answered());
+    }
+
+    @Test
+    void bring_says_what_it_cannot_read() throws IOException {
+        assertEquals(Exit.BAD_INPUT, run("bring"));
+        assertEquals(Exit.BAD_INPUT, run("bring", "no-such-file.csv"));
+        assertEquals(Exit.BAD_INPUT, run("bring", folder.toString()), "a folder without tables");
+        assertTrue(complained().contains("found no file food.csv"), complained());
+        assertEquals(Exit.BAD_INPUT, run("bring", file("x.csv", "name\nx\n"), "--as", "poems"));
+        assertEquals(Exit.BAD_INPUT, run("bring", file("bad\u0001name.csv", "a,b\n1,2\n")));
+        assertTrue(complained().chars().noneMatch(each -> each < 0x20 && each != '\n' && each != '\r'));
+        assertTrue(Given.parse(List.of("--as")).problem().isPresent());
+    }
+
+    @Test
+    void give_writes_what_bring_reads_and_never_over_a_file() throws IOException {
+        assertEquals(Exit.DONE, run("give", "lock-keepers-potato-bake"));
+        assertTrue(answered().contains("\"@type\": \"Recipe\""), answered());
+        String target = folder.resolve("bake.json").toString();
+        assertEquals(Exit.DONE, run("give", "lock-keepers-potato-bake", target, "--as", "recipe"));
+        assertEquals(Exit.BAD_INPUT, run("give", "lock-keepers-potato-bake", target));
+        assertTrue(complained().contains("is there already"), complained());
+        assertEquals(Exit.DONE, run("bring", target, "--yes"));
+        assertTrue(Files.exists(folder.resolve("foods/own/dishes/bake.json")));
+        assertEquals(Exit.DONE, run("give", "prices", folder.resolve("p.csv").toString()));
+        assertEquals(Exit.DONE, run("bring", folder.resolve("p.csv").toString(), "--yes"));
+        assertTrue(Files.exists(folder.resolve("foods/own/prices/p.json")));
+        assertEquals(Exit.BAD_INPUT, run("give", "no-such-dish"));
+    }
 }
