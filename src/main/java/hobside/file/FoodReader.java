@@ -22,7 +22,7 @@ final class FoodReader {
 
     private static final Keys FILE_KEYS = Keys.of("hobside", "group", "note", "foods");
     private static final Keys KEYS = Keys.of("id", "name", "also", "group", "source", "melts", "edible", "lean", "parts", "per100g",
-            "asPublished", "packet", "overruled", "fatEnergy", "density", "measures", "allergens", "cautions");
+            "packet", "overruled", "asPublished", "fatEnergy", "density", "measures", "allergens", "cautions");
     private static final Keys SOURCE_KEYS = Keys.of("table", "number");
     private static final Keys PART_KEYS = Keys.of("part", "food", "share");
     private static final Keys MEASURE_KEYS = Keys.of("name", "grams", "asBought");

@@ -25,6 +25,10 @@ public record Library(Stock stock, Prices priced, Cookery cookery, List<InputPro
         public Stock {
             own = Set.copyOf(own);
         }
+
+        Stock with(Shelf other) {
+            return new Stock(other, own);
+        }
     }
 
     /** All price lists, the user's first, and the one in use. */
@@ -56,13 +60,8 @@ public record Library(Stock stock, Prices priced, Cookery cookery, List<InputPro
         List<InputProblem> problems = new ArrayList<>();
         Shelf bundled = bundledShelf();
         Stock own = withOwn(bundled, kitchen.ownFoods(problems), problems);
-        Stock stock = new Stock(withPacks(own.shelf(), kitchen.ownPacks(problems)), own.own());
+        Stock stock = own.with(withPacks(own.shelf(), kitchen.ownPacks(problems)));
         return new Library(stock, prices(kitchen, stock.shelf(), bundled, problems), bundledCookery(), problems);
-    }
-
-    /** The shelf with the large tables behind it that the user has brought in. */
-    static Shelf withPacks(Shelf shelf, List<OwnPack> packs) {
-        return packs.isEmpty() ? shelf : Shelf.drawingOn(new Layered(shelf, packs));
     }
 
     private static Prices prices(Kitchen kitchen, Shelf shelf, Shelf bundled, List<InputProblem> problems) {
@@ -76,6 +75,11 @@ public record Library(Stock stock, Prices priced, Cookery cookery, List<InputPro
             inUse = lists.get(i).name().equals(chosen) ? lists.get(i) : inUse;
         }
         return new Prices(lists, inUse);
+    }
+
+    /** The shelf with the large tables behind it that the user has brought in. */
+    static Shelf withPacks(Shelf shelf, List<OwnPack> packs) {
+        return packs.isEmpty() ? shelf : Shelf.drawingOn(new Layered(shelf, packs));
     }
 
     private static Stock withOwn(Shelf bundled, List<RawFile> files, List<InputProblem> problems) {

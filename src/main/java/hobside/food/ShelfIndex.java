@@ -72,7 +72,9 @@ final class ShelfIndex {
         Map<String, List<Integer>> wholes = new HashMap<>();
         for (int i = 0; i < foods.size(); i++) {
             enter(foods.get(i).name(), i, 0, entries);
-            wholes.computeIfAbsent(whole(head(foods.get(i).name())), name -> new ArrayList<>()).add(i);
+            String head = head(foods.get(i).name());
+            wholes.computeIfAbsent(whole(head), name -> new ArrayList<>()).add(i);
+            wholes.computeIfAbsent(whole(Plural.of(head)), name -> new ArrayList<>()).add(i);
             for (String other : foods.get(i).label().also()) {
                 enter(other, i, OTHER_NAME, entries);
                 wholes.computeIfAbsent(whole(other), name -> new ArrayList<>()).add(i);

@@ -25,6 +25,9 @@ class BadTablesTest {
     private static final boolean REWRITE = "true".equals(System.getProperty("golden.rewrite"));
     private static final Shelf SHELF = Bundle.STUDY.shelf();
 
+    /** A few foods, so that what else a line could be does not change with every food that comes onto the shelf. */
+    private static final Shelf FEW = Shelf.of(Stream.of("onion", "spring-onion", "carrot", "butter").map(id -> SHELF.food(id).orElseThrow()).toList());
+
     @TestFactory
     Stream<DynamicTest> each_bad_file_brings_its_messages() throws IOException {
         List<Path> files;
@@ -57,7 +60,7 @@ class BadTablesTest {
         return switch (file.name().substring(0, file.name().indexOf('-'))) {
             case "foods" -> FoodTable.review(Input.of(file), SHELF, "table");
             case "prices" -> PriceTable.review(Input.of(file), SHELF, Fixtures.CROWN, "prices");
-            case "recipe" -> RecipeReader.review(file, SHELF, SpoonSet.METRIC, "recipe");
+            case "recipe" -> RecipeReader.review(file, FEW, SpoonSet.METRIC, "recipe");
             default -> throw new IllegalArgumentException("no importer for " + file.name());
         };
     }
