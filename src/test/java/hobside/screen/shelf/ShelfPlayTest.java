@@ -92,6 +92,13 @@ class ShelfPlayTest {
     }
 
     @Test
+    void carbohydrate_without_its_fibre_is_at_least_so_much() {
+        VirtualStage stage = fill(shelf().play("ctrl-n"), "oat biscuit", "30 g", "", "", "", "", "18").play("ctrl-s");
+        assertTrue(shows(stage, "carbohydrate ≥ 60.0 g"), stage.frame().text());
+        assertTrue(own("oat-biscuit").orElseThrow().composition().of(Nutrient.CHOCDF).isEmpty());
+    }
+
+    @Test
     void the_form_reads_and_checks_while_one_types() {
         Golden.assertLooksAsKept("packet-80x24", biscuit(shelf()).play("up up up up up up up up up up ctrl-u").type("950").frame());
         Golden.assertLooksAsKept("packet-60x20", biscuit(shelf(Size.LEAST)).frame());
