@@ -17,11 +17,14 @@ import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.DiskWork;
 import hobside.screen.terminal.Opening;
+import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.List;
@@ -67,6 +70,10 @@ public final class Hobside {
         }
         Kitchen kitchen = Kitchen.chosen(given.kitchen(), new Kitchen.Surroundings(System.getenv(), Path.of("").toAbsolutePath(),
                 Path.of(System.getProperty("user.home", "."))));
+        if (Files.exists(kitchen.folder()) && !Files.isDirectory(kitchen.folder())) {
+            streams.complaints().println("The kitchen must be a folder, and " + kitchen.folder().getFileName() + " is a file. Name a folder after --kitchen.");
+            return Exit.BAD_INPUT.code();
+        }
         if (given.has(Given.HELP) || given.first().isPresent() && Commands.isCommand(given.first().get())) {
             int code = new Commands(given, kitchen, streams).run().code();
             streams.answers().flush();
@@ -108,7 +115,7 @@ public final class Hobside {
             return named(given.first().get(), kitchen, library, disk);
         }
         Optional<String> last = kitchen.last();
-        return named(last.isPresent() ? last.get() : FIRST_DISH, kitchen, library, disk);
+        return last.isPresent() ? named(last.get(), kitchen, library, disk) : asItIs(Kitchen.bundled(FIRST_DISH, library.shelf()));
     }
 
     private static Answer named(String name, Kitchen kitchen, Library library, DiskWork disk) {
@@ -117,8 +124,12 @@ public final class Hobside {
         }
         Read<Demo> read = kitchen.demo(name, library.shelf());
         return read.value().isPresent()
-                ? new Answer.Opened(read.value().get(), Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps.")
+                ? asItIs(read.value().get())
                 : new Answer.Failed(read.problems().get(0).written());
+    }
+
+    private static Answer asItIs(Demo dish) {
+        return new Answer.Opened(dish, Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps.");
     }
 
     /** What was to be opened, or the first dish and a sentence about why it is not that. */
@@ -132,7 +143,7 @@ public final class Hobside {
     }
 
     private static int warmUp() throws IOException {
-        Path folder = java.nio.file.Files.createTempDirectory("hobside-warm-up");
+        Path folder = Files.createTempDirectory("hobside-warm-up");
         Kitchen kitchen = Kitchen.at(folder);
         for (List<String> visit : List.of(VISIT, SECOND_VISIT)) {
             Library library = Library.load(kitchen);
@@ -150,7 +161,7 @@ public final class Hobside {
     }
 
     private static PrintStream out(FileDescriptor descriptor) {
-        return new PrintStream(new java.io.BufferedOutputStream(new FileOutputStream(descriptor), 8192), descriptor == FileDescriptor.err, StandardCharsets.UTF_8);
+        return new PrintStream(new BufferedOutputStream(new FileOutputStream(descriptor), 8192), descriptor == FileDescriptor.err, StandardCharsets.UTF_8);
     }
 
     /** A text as the terminal can show it, which may know only ASCII. */

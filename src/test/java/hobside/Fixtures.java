@@ -44,7 +44,9 @@ public final class Fixtures {
     public static final Food CREAM = pourable("cream", 30, 20, 1.0);
     public static final Food BEANS = plain("beans", 1, 0.2);
     public static final Food BRINE = plain("brine", 0, 0);
-    public static final Food WATER = pourable("water", 0, 0, 1.0);
+    public static final Food WATER = Food.whole(Label.of("water", "water"), Composition.of(Map.of(Nutrient.WATER, 100.0, Nutrient.FAT, 0.0, Nutrient.FASAT, 0.0,
+            Nutrient.PROCNT, 0.0, Nutrient.NA, 0.0, Nutrient.ENERC, 0.0, Nutrient.ENERC_KCAL, 0.0)),
+            new Handling(1, Optional.empty(), 9, Optional.of(Density.of(1.0)), List.of(), Handling.Warnings.NONE));
 
     /** A cut of which a quarter to a third to two fifths is separable fat. */
     public static final Food CUT = Food.cut(Label.of("cut", "fatty cut, raw"), LEAN,
@@ -114,8 +116,8 @@ public final class Fixtures {
                 List.of(new MethodStep(Stage.BROWN, "Brown it.", 10), new MethodStep(Stage.SIMMER, "Simmer it.", 60)));
     }
 
-    /** 1,500 g of the fatty cut browned, 600 g of cream, 1,000 g of tinned beans, 50 g of lard. */
+    /** 1,500 g of the fatty cut browned, 600 g of cream, 1,000 g of tinned beans, 50 g of lard, half a litre of water. */
     public static Dish pot() {
-        return dish(ingredient(CUT, 1500, CookingMethod.PAN_BROWNED), ingredient(CREAM, 600), ingredient(TIN, 1000), ingredient(LARD, 50));
+        return dish(ingredient(CUT, 1500, CookingMethod.PAN_BROWNED), ingredient(CREAM, 600), ingredient(TIN, 1000), ingredient(LARD, 50), ingredient(WATER, 500));
     }
 }

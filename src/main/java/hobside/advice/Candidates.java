@@ -127,11 +127,24 @@ final class Candidates {
 
     private void lessOf(Item item, List<Change> changes) {
         double all = pot.contents().known(Nutrient.FASAT);
-        if (all > 0 && item.inDish().contents().known(Nutrient.FASAT) / all >= WORTH_A_WORD) {
+        boolean rich = all > 0 && item.inDish().contents().known(Nutrient.FASAT) / all >= WORTH_A_WORD;
+        if (rich || item.food().isPureFat() || isSalty(item)) {
             changes.add(new CutDown(item.id(), 0.5));
             changes.add(new LeaveOut(item.id()));
         }
     }
+
+    /** Salt, stock cubes and salty sauces that bring a good part of the pot's sodium. */
+    private boolean isSalty(Item item) {
+        double all = pot.contents().known(Nutrient.NA);
+        boolean much = all > 0 && item.inDish().contents().known(Nutrient.NA) / all >= WORTH_A_PINCH;
+        return much && item.food().per100g(Nutrient.NA) >= SEASONING;
+    }
+
+    private static final double WORTH_A_PINCH = 0.1;
+
+    /** Milligrams of sodium per 100 g from which a food is a seasoning rather than something salted. */
+    private static final double SEASONING = 2_000;
 
     List<Change> forPot() {
         List<Change> changes = new ArrayList<>();

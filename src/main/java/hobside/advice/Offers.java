@@ -53,11 +53,15 @@ public final class Offers {
     }
 
     private List<Offer> weighed(Dish dish, Plan plan, List<Change> changes) {
-        Totals now = Ledger.totals(dish, plan.told(), books);
+        Kit kit = Kit.typical(books.cookery()).remembering();
+        Totals now = Ledger.totals(dish, plan.told(), books, kit);
         List<Offer> offers = new ArrayList<>();
         for (Change change : changes) {
-            if (!plan.changes().stream().map(Plan.Planned::change).toList().contains(change)) {
-                offers.add(offer(dish, plan, change, now));
+            // What stands in the plan already is edited there; a swap may be chosen anew.
+            boolean there = plan.slot(change.slot()).isPresent() && change.kind() != ChangeKind.SWAP;
+            Offer offer = offer(dish, plan, change, new Ground(now, kit));
+            if (!there && (offer.blocked().isPresent() || doesSomething(offer))) {
+                offers.add(offer);
             }
         }
         offers.sort(Comparator.comparing((Offer offer) -> offer.blocked().isPresent())
@@ -66,15 +70,26 @@ public final class Offers {
         return offers;
     }
 
-    /** A change as an offer, whether or not it stands in the book: its effect and reason on this plan. */
-    public Offer offer(Dish dish, Plan plan, Change change) {
-        return offer(dish, plan, change, Ledger.totals(dish, plan.told(), books));
+    /** Whether it moves saturated fat, energy or salt enough to be seen. */
+    private static boolean doesSomething(Offer offer) {
+        return Math.abs(offer.effect().saved(Nutrient.FASAT, Basis.SERVE).typical()) >= 0.05
+                || Math.abs(offer.effect().saved(Nutrient.ENERC, Basis.SERVE).typical()) >= 4
+                || Math.abs(offer.effect().saved(Nutrient.NA, Basis.SERVE).typical()) >= 5;
     }
 
-    private Offer offer(Dish dish, Plan plan, Change change, Totals now) {
+    /** A change as an offer, whether or not it stands in the book: its effect and reason on this plan. */
+    public Offer offer(Dish dish, Plan plan, Change change) {
+        Kit kit = Kit.typical(books.cookery()).remembering();
+        return offer(dish, plan, change, new Ground(Ledger.totals(dish, plan.told(), books, kit), kit));
+    }
+
+    /** What all offers on one plan start from: its totals, and a kit that remembers how they came about. */
+    private record Ground(Totals now, Kit kit) {}
+
+    private Offer offer(Dish dish, Plan plan, Change change, Ground ground) {
         List<Change> with = plan.with(change).told();
-        Optional<String> blocked = Optional.ofNullable(Working.of(dish, with, Kit.typical(books.cookery())).blocked().get(change));
-        Comparison effect = new Comparison(now, Ledger.totals(dish, with, books));
+        Optional<String> blocked = Optional.ofNullable(Working.of(dish, with, ground.kit()).blocked().get(change));
+        Comparison effect = new Comparison(ground.now(), Ledger.totals(dish, with, books, ground.kit()));
         Offer.Title title = new Offer.Title(Names.title(change, dish, plan.with(change)), Titles.brief(change, dish, plan.with(change)));
         return new Offer(change, title, Reason.of(change, dish, pantry.book()), effect, blocked);
     }

@@ -18,7 +18,7 @@ public record Add(Ingredient ingredient) implements Change {
 
     @Override
     public Pot applyTo(Pot pot, Kit kit) {
-        return pot.with(Item.of(ingredient, kit));
+        return pot.with(ingredient, kit);
     }
 
     @Override

@@ -27,7 +27,7 @@ public record BulkOut(Ingredient ingredient, int extraServes) implements Change 
 
     @Override
     public Pot applyTo(Pot pot, Kit kit) {
-        return pot.with(Item.of(ingredient, kit)).sharedBy(pot.serves() + extraServes);
+        return pot.with(ingredient, kit).sharedBy(pot.serves() + extraServes);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package hobside.dish;
 
+import hobside.measure.SpoonSet;
+import hobside.food.CookingMethod;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -18,7 +20,7 @@ public record Dish(Heading heading, Serving serving, List<Ingredient> ingredient
      * @param serves whole serves, 1 to 10,000
      * @param moisture change of the ingredients' weight through water on cooking, in per cent: −10 means a tenth boils away
      */
-    public record Serving(int serves, hobside.measure.SpoonSet spoons, double moisture) {
+    public record Serving(int serves, SpoonSet spoons, double moisture) {
 
         public static final int MOST = 10_000;
 
@@ -48,9 +50,13 @@ public record Dish(Heading heading, Serving serving, List<Ingredient> ingredient
         return ingredients.stream().filter(each -> each.id().equals(id)).findFirst();
     }
 
-    /** A pot with liquid can be chilled and skimmed; a bake or a fry cannot. */
+    /** A pot with liquid can be chilled and skimmed; a bake or a fry cannot. Told by a simmering step, or by something cooked in moist heat. */
     public boolean simmers() {
-        return method.stream().anyMatch(step -> step.stage() == Stage.SIMMER);
+        return method.stream().anyMatch(step -> step.stage() == Stage.SIMMER) || ingredients.stream().anyMatch(Dish::isStewed);
+    }
+
+    private static boolean isStewed(Ingredient ingredient) {
+        return ingredient.preparation().cook().stream().anyMatch(way -> way.heat() == CookingMethod.Heat.MOIST);
     }
 
     public Dish with(List<Ingredient> others) {

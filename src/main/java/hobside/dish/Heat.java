@@ -5,6 +5,7 @@ import hobside.food.Factor;
 import hobside.food.MeltClass;
 import hobside.food.Nutrient;
 import hobside.measure.Range;
+import java.util.Optional;
 
 /** What the fire does, change or no change: fat runs out of flesh, drips from a grill, and frying food drinks oil. */
 final class Heat {
@@ -16,10 +17,16 @@ final class Heat {
         Pot heated = pot;
         for (Item item : pot.itemsInside()) {
             if (item.cook().size() > turn && item.food().handling().melts().isPresent()) {
-                heated = melt(heated, item, item.cook().get(turn), kit);
+                heated = heat(heated, item, item.cook().get(turn), kit);
             }
         }
         return turn == 0 ? fry(heated, kit) : heated;
+    }
+
+    private static Pot heat(Pot pot, Item item, CookingMethod method, Kit kit) {
+        return !kit.memory().keeps() ? melt(pot, item, method, kit)
+                : pot.after(item, kit.memory().after(item, method, kit,
+                        fresh -> Memory.Became.of(melt(pot.alone(item), item, method, fresh), Optional.empty(), fresh)));
     }
 
     private static Pot melt(Pot pot, Item item, CookingMethod method, Kit kit) {
@@ -48,6 +55,10 @@ final class Heat {
     }
 
     private static Pot fry(Pot pot, Kit kit) {
+        double oil = fryingOil(pot);
+        if (oil == 0) {
+            return pot;
+        }
         double drunk = 0;
         for (Item item : pot.itemsInside()) {
             if (isFried(item)) {
@@ -55,8 +66,7 @@ final class Heat {
                 drunk += item.piece().grams() * kit.pick(item.id() + "/oil taken up", uptake.range());
             }
         }
-        double oil = fryingOil(pot);
-        return oil == 0 ? pot : usingOil(pot, Math.min(1, drunk / oil));
+        return usingOil(pot, Math.min(1, drunk / oil));
     }
 
     static boolean isFried(Item item) {

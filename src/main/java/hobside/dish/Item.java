@@ -14,6 +14,9 @@ public final class Item {
     private final Held held;
     private final Paid paid;
 
+    /** Worked out at the first question; an item is asked many times. */
+    private Portion inDish;
+
     private Item(Ingredient origin, Held held, Paid paid) {
         this.origin = origin;
         this.held = held;
@@ -48,7 +51,10 @@ public final class Item {
 
     /** What of it is in the dish: the piece and whatever lies loose because of it. */
     public Portion inDish() {
-        return held.inDish(food());
+        if (inDish == null) {
+            inDish = held.inDish(food());
+        }
+        return inDish;
     }
 
     /** Melted fat that lies loose around the piece. */
@@ -155,6 +161,9 @@ public final class Item {
 
     /** A share of what lies loose leaves the pan for good. */
     Item pouringOff(double share) {
+        if (loose() == Portion.NONE) {
+            return this;
+        }
         Portion gone = loose().times(share);
         return new Item(origin, held.poured(gone), paid.throwing(gone));
     }

@@ -4,11 +4,21 @@ import hobside.food.Cookery;
 import hobside.food.Factors;
 import hobside.measure.Range;
 
-/** What one working of a pot needs: the kitchen's knowledge, and where its uncertain factors stand. */
-public record Kit(Cookery cookery, Levels levels) {
+/** What one working of a pot needs: the kitchen's knowledge, where its uncertain factors stand, and what earlier workings found. */
+public record Kit(Cookery cookery, Levels levels, Memory memory) {
 
     public static Kit typical(Cookery cookery) {
-        return new Kit(cookery, Levels.typical());
+        return new Kit(cookery, Levels.typical(), Memory.NONE);
+    }
+
+    /** The same kitchen for a dish that is worked out many times, with changes of one stock. */
+    public Kit remembering() {
+        return new Kit(cookery, levels, Memory.empty());
+    }
+
+    /** For another working in the same kitchen: the factors stand elsewhere, and what was found before is still known. */
+    public Kit at(Levels others) {
+        return new Kit(cookery, others, memory);
     }
 
     double pick(String factor, Range range) {

@@ -2,8 +2,10 @@ package hobside.dish;
 
 import hobside.food.Contents;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The state of a dish while it is being worked out. Every change makes a new pot and leaves the old one alone.
@@ -27,12 +29,30 @@ public final class Pot {
         this.cookedOff = cookedOff;
     }
 
-    static Pot of(Dish dish, Kit kit) {
-        List<Item> items = new ArrayList<>(dish.ingredients().size() + 4);
-        for (Ingredient ingredient : dish.ingredients()) {
-            items.add(Item.of(ingredient, kit));
-        }
-        return new Pot(dish, items, new Sharing(dish.serving().serves(), 1), 0);
+    static Pot empty(Dish dish) {
+        return new Pot(dish, List.of(), new Sharing(dish.serving().serves(), 1), 0);
+    }
+
+    /** The pot with everything in it that the dish begins with. */
+    Pot filled(Kit kit) {
+        return !kit.memory().keeps() ? withAll(kit)
+                : kit.memory().after(null, dish, kit, fresh -> Memory.Became.of(withAll(fresh), Optional.empty(), fresh)).pot();
+    }
+
+    private Pot withAll(Kit kit) {
+        List<Item> all = new ArrayList<>(dish.ingredients().size());
+        dish.ingredients().forEach(ingredient -> all.add(first(ingredient, kit)));
+        return new Pot(dish, all, sharing, cookedOff);
+    }
+
+    private Item first(Ingredient ingredient, Kit kit) {
+        return !kit.memory().keeps() ? Item.of(ingredient, kit)
+                : kit.memory().after(null, ingredient, kit, fresh -> Memory.Became.of(alone(Item.of(ingredient, fresh)), Optional.empty(), fresh)).item();
+    }
+
+    /** The pot with another ingredient in it. */
+    Pot with(Ingredient ingredient, Kit kit) {
+        return with(first(ingredient, kit));
     }
 
     public Dish dish() {
@@ -40,7 +60,7 @@ public final class Pot {
     }
 
     public List<Item> items() {
-        return List.copyOf(items);
+        return Collections.unmodifiableList(items);
     }
 
     List<Item> itemsInside() {
@@ -48,12 +68,8 @@ public final class Pot {
     }
 
     public Optional<Item> item(String id) {
-        for (Item item : items) {
-            if (item.id().equals(id)) {
-                return Optional.of(item);
-            }
-        }
-        return Optional.empty();
+        int at = indexOf(id);
+        return at < 0 ? Optional.empty() : Optional.of(items.get(at));
     }
 
     public double serves() {
@@ -67,11 +83,11 @@ public final class Pot {
 
     /** Everything that is in the pot. */
     public Contents contents() {
-        Contents sum = Contents.NONE;
+        Contents.Sum sum = new Contents.Sum();
         for (Item item : items) {
-            sum = sum.plus(item.inDish().contents());
+            sum.add(item.inDish().contents());
         }
-        return sum;
+        return sum.total();
     }
 
     /**
@@ -88,15 +104,50 @@ public final class Pot {
 
     Pot with(Item item) {
         List<Item> others = new ArrayList<>(items);
-        for (int i = 0; i < others.size(); i++) {
-            if (others.get(i).id().equals(item.id())) {
-                others.set(i, item);
-                return new Pot(dish, others, sharing, cookedOff);
-            }
+        int at = indexOf(item.id());
+        if (at < 0) {
+            others.add(item);
+        } else {
+            others.set(at, item);
         }
-        others.add(item);
         return new Pot(dish, others, sharing, cookedOff);
     }
+
+    private int indexOf(String id) {
+        for (int i = 0; i < items.size(); i++) {
+            if (items.get(i).id().equals(id)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** A pot with nothing but this item in it, from which no fat has been taken. */
+    Pot alone(Item item) {
+        return new Pot(dish, List.of(item), sharing, 0);
+    }
+
+    /** The pot after something has become of one item. */
+    Pot after(Item before, Memory.Became became) {
+        if (became.item() == before) {
+            return this;
+        }
+        List<Item> others = new ArrayList<>(items);
+        for (int i = 0; i < others.size(); i++) {
+            if (others.get(i) == before) {
+                others.set(i, became.item());
+            }
+        }
+        return new Pot(dish, others, sharing, cookedOff + became.pot().cookedOff);
+    }
+
+    /** The pot after the same work on every item. */
+    Pot each(UnaryOperator<Item> work) {
+        List<Item> others = new ArrayList<>(items.size() + 4);
+        items.forEach(item -> others.add(work.apply(item)));
+        return new Pot(dish, others, sharing, cookedOff);
+    }
+
 
     Pot without(String id) {
         return new Pot(dish, items.stream().filter(item -> !item.id().equals(id)).toList(), sharing, cookedOff);
@@ -112,6 +163,6 @@ public final class Pot {
 
     /** Fat leaves the pot after it was weighed in. */
     Pot cookingOff(double grams) {
-        return new Pot(dish, items, sharing, cookedOff + grams);
+        return grams == 0 ? this : new Pot(dish, items, sharing, cookedOff + grams);
     }
 }

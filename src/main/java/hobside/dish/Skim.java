@@ -1,6 +1,7 @@
 package hobside.dish;
 
 import hobside.food.Factors;
+import hobside.food.Nutrient;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -27,16 +28,27 @@ public record Skim(Taken taken) implements Change {
     public Pot applyTo(Pot pot, Kit kit) {
         double free = freeFat(pot);
         double share = kit.share("pot/" + Factors.Name.SKIMMED_COLD.word(), taken, Factors.Name.SKIMMED_COLD, free);
-        Pot skimmed = pot.cookingOff(free * share);
-        for (Item item : pot.itemsInside()) {
-            skimmed = skimmed.with(isFreeFat(item) ? item.skimmedOff(share) : item.pouringOff(share));
-        }
-        return skimmed;
+        return pot.each(item -> isFreeFat(item) ? item.skimmedOff(share) : item.pouringOff(share)).cookingOff(free * share);
     }
 
     private static boolean isFreeFat(Item item) {
         return item.food().isPureFat();
     }
+
+    /** Fat rises on a pot of which at least this share is liquid. */
+    private static final double LIQUID = 0.1;
+
+    /** Grams of water, milk, stock, tinned tomatoes and the like: what pours and is mostly water. */
+    private static double liquid(Pot pot) {
+        double liquid = 0;
+        for (Item item : pot.itemsInside()) {
+            boolean pours = item.food().handling().density().isPresent() && item.food().per100g(Nutrient.WATER) >= MOSTLY_WATER;
+            liquid += pours ? item.inDish().grams() : item.held().wet().water();
+        }
+        return liquid;
+    }
+
+    private static final double MOSTLY_WATER = 60;
 
     /** Grams of fat that float on the chilled pot. */
     public static double freeFat(Pot pot) {
@@ -50,6 +62,7 @@ public record Skim(Taken taken) implements Change {
     @Override
     public Optional<String> blockedOn(Pot pot) {
         return Blocked.when(!pot.dish().simmers(), "Only a pot with liquid can be chilled and skimmed; this dish has no simmering step.")
+                .or(() -> Blocked.when(liquid(pot) < pot.cookedGrams() * LIQUID, "There is too little liquid in this pot for fat to rise on."))
                 .or(() -> Blocked.when(freeFat(pot) < WORTH_LIFTING, "There is too little free fat in this pot to set into a layer."));
     }
 

@@ -25,6 +25,7 @@ public record Swap(String of, Food food, Quantity quantity) implements Change {
 
     @Override
     public String told(UnaryOperator<String> names) {
-        return "use " + Names.brief(food.name()) + " in place of the " + names.apply(of);
+        String comma = food.name().indexOf(',') < 0 ? "" : ",";
+        return "use " + food.name() + comma + " in place of the " + names.apply(of);
     }
 }

@@ -1,5 +1,6 @@
 package hobside.dish;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** How much is taken off: what is typical, a share the user gives, or what the scale said. The scale always wins. */
@@ -24,6 +25,18 @@ public record Taken(OptionalDouble share, OptionalDouble weighed) {
 
     public static Taken weighed(double grams) {
         return new Taken(OptionalDouble.empty(), OptionalDouble.of(grams));
+    }
+
+    /** How much a change takes off; empty for changes that take nothing off. */
+    public static Optional<Taken> of(Change change) {
+        return switch (change.kind()) {
+            case TRIM -> Optional.of(((Trim) change).taken());
+            case SKIN_OFF -> Optional.of(((SkinOff) change).taken());
+            case DRAIN -> Optional.of(((Drain) change).taken());
+            case POUR_OFF -> Optional.of(((PourOff) change).taken());
+            case SKIM -> Optional.of(((Skim) change).taken());
+            case ADD, BULK_OUT, LEAVE_OUT, SWAP, CUT_DOWN, RINSE, DILUTE, COOK_ANOTHER_WAY, SMALLER_SERVE, MORE_PEOPLE -> Optional.empty();
+        };
     }
 
     public boolean isTypical() {

@@ -7,6 +7,14 @@ public final class Titles {
 
     private Titles() {}
 
+    /** The new food by the word that tells it from the old: "milk, skimmed" for "milk" is "skimmed milk for milk". */
+    private static String swapped(Swap swap, String old) {
+        String name = swap.food().name();
+        int comma = name.indexOf(',');
+        boolean alike = comma >= 0 && Names.brief(name).equals(old);
+        return (alike ? name.substring(comma + 1).strip() : Names.brief(name)) + " for " + old;
+    }
+
     public static String brief(Change change, Dish dish, Plan plan) {
         UnaryOperator<String> names = Names.of(dish, plan);
         String name = names.apply(change.of());
@@ -16,7 +24,7 @@ public final class Titles {
             case DRAIN -> "drain " + name;
             case RINSE -> "rinse " + name;
             case DILUTE -> "thin " + name;
-            case SWAP -> Names.brief(((Swap) change).food().name()) + " for " + name;
+            case SWAP -> swapped((Swap) change, name);
             case CUT_DOWN -> "less " + name;
             case LEAVE_OUT -> "no " + name;
             case ADD -> "add " + name;

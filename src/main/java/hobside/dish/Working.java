@@ -2,68 +2,146 @@ package hobside.dish;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * Works out the pot that a dish and a set of changes end in.
  *
  * <p>The changes are made in the order of the kitchen – by stage, then by kind, then by ingredient – so the order of telling
- * cannot matter. A change that is blocked leaves the pot as it is and its reason is kept.
+ * cannot matter. A change that is blocked leaves the pot as it is and its reason is kept. A working can be looked at again with one
+ * uncertain factor moved; it is then taken up where that factor first has a say.
  */
 public final class Working {
 
-    private static final Comparator<Change> KITCHEN_ORDER = new KitchenOrder();
-
-    /** Written out: a chain of comparators is put together while the program starts, and every start works out a pot. */
-    private static final class KitchenOrder implements Comparator<Change> {
-
-        @Override
-        public int compare(Change one, Change other) {
-            int stages = one.stage().compareTo(other.stage());
-            int kinds = stages != 0 ? stages : one.kind().compareTo(other.kind());
-            return kinds != 0 ? kinds : one.of().compareTo(other.of());
-        }
-    }
-
-    private Working() {}
-
-    /** The finished pot, and the changes that could not be made with the reason of each. */
-    public record Outcome(Pot pot, Map<Change, String> blocked) {}
-
-    public static Outcome of(Dish dish, Collection<Change> changes, Kit kit) {
-        List<Change> ordered = new ArrayList<>(changes);
-        ordered.sort(KITCHEN_ORDER);
-        Map<Change, String> blocked = new LinkedHashMap<>();
-        Pot pot = Pot.of(dish, kit);
-        for (Stage stage : STAGES) {
-            pot = heat(pot, stage, kit);
-            pot = make(pot, stage, ordered, kit, blocked);
-        }
-        return new Outcome(pot, blocked);
-    }
+    /** Changes of these kinds look at their own ingredient and at nothing else in the pot, and change nothing else. */
+    private static final Set<ChangeKind> TO_ONE_ITEM = EnumSet.of(ChangeKind.SWAP, ChangeKind.CUT_DOWN, ChangeKind.DRAIN, ChangeKind.RINSE,
+            ChangeKind.SKIN_OFF, ChangeKind.TRIM, ChangeKind.DILUTE, ChangeKind.POUR_OFF);
 
     private static final Stage[] STAGES = Stage.values();
 
-    private static Pot heat(Pot pot, Stage stage, Kit kit) {
+    /** One thing that is done: filling the pot, a fire, or a change. */
+    private interface Task {
+        Pot on(Pot pot, Kit kit);
+    }
+
+    private final Kit kit;
+    private final List<Task> tasks = new ArrayList<>();
+    private final Map<Change, String> blocked = new LinkedHashMap<>();
+    private final Map<String, Integer> firstAsked = new LinkedHashMap<>();
+
+    /** The pot before each task, and at the end. */
+    private final List<Pot> pots = new ArrayList<>();
+
+    private Working(Kit kit) {
+        this.kit = kit;
+    }
+
+    /** Works the dish out with all factors at the levels of the kit. */
+    public static Working of(Dish dish, Collection<Change> changes, Kit kit) {
+        Working working = new Working(kit.at(kit.levels().noting()));
+        working.plan(dish, changes);
+        working.carryOut();
+        return working;
+    }
+
+    /** The finished pot. */
+    public Pot pot() {
+        return pots.get(tasks.size());
+    }
+
+    /** The changes that could not be made, with the reason of each. */
+    public Map<Change, String> blocked() {
+        return Collections.unmodifiableMap(blocked);
+    }
+
+    /** The uncertain factors that had a say, in the order in which they were asked for. */
+    public Set<String> factors() {
+        return Collections.unmodifiableSet(firstAsked.keySet());
+    }
+
+    /** The finished pot when one factor stands at one of its ends. */
+    public Pot potWith(Levels.Moved moved) {
+        Kit other = kit.at(Levels.with(moved));
+        int from = firstAsked.getOrDefault(moved.factor(), tasks.size());
+        Pot pot = pots.get(from);
+        for (int i = from; i < tasks.size(); i++) {
+            pot = tasks.get(i).on(pot, other);
+        }
+        return pot;
+    }
+
+    private void plan(Dish dish, Collection<Change> changes) {
+        List<Change> ordered = new ArrayList<>(changes);
+        ordered.sort(Working::inKitchenOrder);
+        pots.add(Pot.empty(dish));
+        tasks.add(Pot::filled);
+        int next = 0;
+        for (Stage stage : STAGES) {
+            fire(stage).ifPresent(turn -> tasks.add((pot, with) -> Heat.apply(pot, turn, with)));
+            for (; next < ordered.size() && ordered.get(next).stage() == stage; next++) {
+                Change change = ordered.get(next);
+                tasks.add((pot, with) -> make(change, pot, with));
+            }
+        }
+    }
+
+    private static int inKitchenOrder(Change one, Change other) {
+        int byStage = one.stage().compareTo(other.stage());
+        int byKind = byStage == 0 ? one.kind().compareTo(other.kind()) : byStage;
+        return byKind == 0 ? one.of().compareTo(other.of()) : byKind;
+    }
+
+    /** Food is cooked in its first way as the browning begins, and in its second as the simmering does. */
+    private static Optional<Integer> fire(Stage stage) {
         return switch (stage) {
-            case BROWN -> Heat.apply(pot, 0, kit);
-            case SIMMER -> Heat.apply(pot, 1, kit);
-            case PREPARE, FINISH, SERVE -> pot;
+            case BROWN -> Optional.of(0);
+            case SIMMER -> Optional.of(1);
+            case PREPARE, FINISH, SERVE -> Optional.empty();
         };
     }
 
-    private static Pot make(Pot before, Stage stage, List<Change> ordered, Kit kit, Map<Change, String> blocked) {
-        Pot pot = before;
-        for (Change change : ordered) {
-            if (change.stage() == stage) {
-                var reason = change.blockedOn(pot);
-                reason.ifPresent(why -> blocked.put(change, why));
-                pot = reason.isPresent() ? pot : change.applyTo(pot, kit);
+    private void carryOut() {
+        for (int i = 0; i < tasks.size(); i++) {
+            pots.add(tasks.get(i).on(pots.get(i), kit));
+            noteFactors(i);
+        }
+    }
+
+    private void noteFactors(int task) {
+        if (kit.levels().met().size() > firstAsked.size()) {
+            for (String factor : kit.levels().met()) {
+                firstAsked.putIfAbsent(factor, task);
             }
         }
-        return pot;
+    }
+
+    private Pot make(Change change, Pot pot, Kit with) {
+        Item item = with.memory().keeps() && TO_ONE_ITEM.contains(change.kind()) ? pot.item(change.of()).orElse(null) : null;
+        if (item == null) {
+            Optional<String> reason = change.blockedOn(pot);
+            note(change, reason, with);
+            return reason.isPresent() ? pot : change.applyTo(pot, with);
+        }
+        Memory.Became became = with.memory().after(item, change, with, fresh -> madeAlone(change, pot.alone(item), fresh));
+        note(change, became.blocked(), with);
+        return pot.after(item, became);
+    }
+
+    /** What a moved factor blocks is not told: the plan is as it typically is. */
+    private void note(Change change, Optional<String> reason, Kit with) {
+        if (reason.isPresent() && with == kit) {
+            blocked.put(change, reason.get());
+        }
+    }
+
+    private static Memory.Became madeAlone(Change change, Pot alone, Kit kit) {
+        Optional<String> reason = change.blockedOn(alone);
+        return Memory.Became.of(reason.isPresent() ? alone : change.applyTo(alone, kit), reason, kit);
     }
 }

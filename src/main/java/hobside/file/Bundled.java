@@ -15,7 +15,7 @@ final class Bundled {
 
     static final List<String> COMPOSITION = inFolder("foods/composition/", "beef", "coconut", "eggs-and-dairy", "fats-and-oils", "fish", "fruit",
             "grains-and-breads", "lamb-and-goat", "leafy-greens", "nuts-and-seeds", "pork", "poultry", "pulses", "roots-and-starches",
-            "sauces-and-seasonings", "sugars", "tinned-meat-and-fish", "vegetables");
+            "sauces-and-seasonings", "shellfish", "snacks", "spices-and-herbs", "sugars", "tinned-meat-and-fish", "veal-and-game", "vegetables");
     static final List<String> PRICES = inFolder("foods/prices/", "ostrey-landing");
     static final List<String> FACTORS = inFolder("foods/factors/", "fat-kept", "shares");
     static final List<String> GUIDES = inFolder("foods/guides/", "bands", "cautions", "claims", "energy", "intakes");

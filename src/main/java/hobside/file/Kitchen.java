@@ -5,7 +5,9 @@ import hobside.food.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -183,7 +185,7 @@ public final class Kitchen {
     private static Path pathOrHere(String name) {
         try {
             return Path.of(name);
-        } catch (java.nio.file.InvalidPathException notOne) {
+        } catch (InvalidPathException notOne) {
             return Path.of(".");
         }
     }
@@ -215,7 +217,7 @@ public final class Kitchen {
     public static void clear(Path kitchen) throws IOException {
         for (Path folder : List.of(kitchen.resolve("scripts"), kitchen)) {
             if (Files.isDirectory(folder)) {
-                try (java.nio.file.DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
+                try (DirectoryStream<Path> files = Files.newDirectoryStream(folder)) {
                     for (Path file : files) {
                         Files.deleteIfExists(file);
                     }

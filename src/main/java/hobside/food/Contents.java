@@ -65,6 +65,25 @@ public final class Contents {
         return combined(other, -1);
     }
 
+    /** Adds up many. */
+    public static final class Sum {
+
+        private final double[] known = new double[Nutrient.COUNT];
+        private int missing;
+
+        public void add(Contents more) {
+            for (int i = 0; i < known.length; i++) {
+                known[i] += more.known[i];
+            }
+            missing |= more.missing;
+        }
+
+        /** The sum so far. */
+        public Contents total() {
+            return new Contents(known.clone(), missing);
+        }
+    }
+
     private Contents combined(Contents other, double sign) {
         double[] sum = new double[known.length];
         for (int i = 0; i < sum.length; i++) {

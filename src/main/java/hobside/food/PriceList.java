@@ -8,6 +8,7 @@ import hobside.measure.SpoonSet;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +35,7 @@ public final class PriceList {
         }
     }
 
-    public static final PriceList NONE = of(new Heading("no price list", "", false), Currency.NONE, java.util.List.of());
+    public static final PriceList NONE = of(new Heading("no price list", "", false), Currency.NONE, List.of());
 
     private final Heading heading;
     private final Currency currency;

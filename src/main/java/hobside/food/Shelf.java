@@ -82,7 +82,7 @@ public final class Shelf {
      * The foods that fit what is typed so far, the best first.
      *
      * <p>Every word must fit a word of the food's name or other names: whole, as a beginning, or with one slip (two in words
-     * of eight letters and more). Order of words, capitals and accents do not matter. Nothing typed finds the whole shelf in its own order.
+     * of six letters and more). Order of words, capitals and accents do not matter. Nothing typed finds the whole shelf in its own order.
      */
     public List<Food> find(String words, int most) {
         ShelfIndex known = index;

@@ -18,6 +18,7 @@ final class ShelfIndex {
     private static final int WHOLE = 0;
     private static final int BEGINNING = 2;
     private static final int SLIP = 12;
+    private static final int JOINED = 6;
     private static final int LATER_WORD = 1;
     private static final int OTHER_NAME = 3;
     /** A piece that only comes with a cut – its fat, its skin, the brine of a tin – stands last; its lean just behind it. */
@@ -101,6 +102,17 @@ final class ShelfIndex {
         if (words.isEmpty()) {
             return foods.subList(0, Math.min(Math.max(0, most), foods.size()));
         }
+        int[] total = totalOf(words);
+        for (int i = 0; i + 1 < words.size(); i++) {
+            int[] joined = totalOf(joined(words, i));
+            for (int food = 0; food < total.length; food++) {
+                total[food] = Math.min(total[food], joined[food] + JOINED);
+            }
+        }
+        return best(total, most);
+    }
+
+    private int[] totalOf(List<String> words) {
         int[] total = handicap.clone();
         for (String word : words) {
             int[] costs = costsOf(word);
@@ -108,7 +120,14 @@ final class ShelfIndex {
                 total[i] = Math.min(NO_FIT, total[i] + costs[i]);
             }
         }
-        return best(total, most);
+        return total;
+    }
+
+    /** "chick peas" as "chickpeas": two typed words may be one of the name. */
+    private static List<String> joined(List<String> words, int at) {
+        List<String> others = new ArrayList<>(words);
+        others.set(at, words.get(at) + others.remove(at + 1));
+        return others;
     }
 
     /** What the word costs in each food. */
@@ -116,7 +135,7 @@ final class ShelfIndex {
         int[] costs = new int[foods.size()];
         Arrays.fill(costs, NO_FIT);
         int letters = lettersOf(typed);
-        int allowed = typed.length() < 4 ? 0 : typed.length() < 8 ? 1 : 2;
+        int allowed = typed.length() < 4 ? 0 : typed.length() < 6 ? 1 : 2;
         Slips slips = new Slips();
         for (Entry entry : entries) {
             int cost = cost(entry, typed, letters, allowed, slips);

@@ -19,10 +19,14 @@ final class Slips {
         for (int j = 0; j <= length; j++) {
             rows[0][j] = j;
         }
+        int before = 0;
         for (int i = 1; i <= typed.length(); i++) {
-            if (fill(i, word, typed, length) > most) {
+            int now = fill(i, word, typed, length);
+            // Two swapped letters reach back over one row, so one bad row alone does not decide.
+            if (now > most && before > most) {
                 return most + 1;
             }
+            before = now;
         }
         int least = most + 1;
         for (int j = 0; j <= length; j++) {

@@ -1,5 +1,6 @@
 package hobside.food;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,7 +23,7 @@ public record Substitutes(List<Substitute> swaps, List<Substitute.Bulk> bulk) {
     }
 
     /** What goes into a pot whose foods come from these groups. */
-    public List<Substitute.Bulk> bulkWith(java.util.Collection<String> groups) {
+    public List<Substitute.Bulk> bulkWith(Collection<String> groups) {
         return bulk.stream()
                 .filter(each -> groups.stream().anyMatch(group -> each.with().stream().anyMatch(group::contains)))
                 .toList();

@@ -2,6 +2,7 @@ package hobside.ledger;
 
 import hobside.dish.Change;
 import hobside.dish.Dish;
+import hobside.dish.Kit;
 import hobside.dish.Plan;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,12 +25,14 @@ public final class Credit {
     private final Books books;
     private final Dish dish;
     private final ToDoubleFunction<Outcome> figure;
+    private final Kit kit;
 
     private Credit(Dish dish, List<Change> changes, Books books, ToDoubleFunction<Outcome> figure) {
         this.dish = dish;
         this.changes = changes;
         this.books = books;
         this.figure = figure;
+        this.kit = Kit.typical(books.cookery()).remembering();
     }
 
     /** Credit for one figure, such as {@code o -> o.of(Nutrient.FASAT, Basis.SERVE)}, over the changes that are switched on. */
@@ -99,6 +102,6 @@ public final class Credit {
     }
 
     private double value(List<Change> set) {
-        return figure.applyAsDouble(Ledger.outcome(dish, set, books));
+        return figure.applyAsDouble(Ledger.outcome(dish, set, books, kit));
     }
 }

@@ -8,7 +8,7 @@ import hobside.dish.Plan;
 import hobside.dish.Working;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,16 +32,18 @@ public final class Ledger {
     }
 
     public static Ledger of(Dish dish, Plan plan, Books books) {
-        Map<Change, String> blocked = Working.of(dish, plan.told(), Kit.typical(books.cookery())).blocked();
-        Totals start = totals(dish, List.of(), books);
+        Kit kit = Kit.typical(books.cookery()).remembering();
+        Map<Change, String> blocked = Working.of(dish, plan.told(), kit).blocked();
+        Totals start = totals(dish, List.of(), books, kit);
         Totals now = start;
         List<Change> told = new ArrayList<>();
         List<Step> steps = new ArrayList<>();
         for (Plan.Planned planned : plan.changes()) {
             Totals before = now;
-            if (planned.on()) {
+            // What the whole plan leaves no room for counts nowhere: a row that is blocked must not seem to have saved something.
+            if (planned.on() && !blocked.containsKey(planned.change())) {
                 told.add(planned.change());
-                now = totals(dish, told, books);
+                now = totals(dish, told, books, kit);
             }
             steps.add(new Step(planned, new Comparison(before, now), Optional.ofNullable(planned.on() ? blocked.get(planned.change()) : null)));
         }
@@ -50,25 +52,30 @@ public final class Ledger {
 
     /** The totals after a set of changes, with their spread. */
     public static Totals totals(Dish dish, Collection<Change> changes, Books books) {
-        Levels levels = Levels.typical();
-        Outcome typical = outcome(dish, changes, books, levels);
-        Map<Levels.Moved, Outcome> moved = new HashMap<>();
-        for (String factor : levels.met()) {
+        return totals(dish, changes, books, Kit.typical(books.cookery()).remembering());
+    }
+
+    /** The same for a dish that is looked at with many sets of changes: what a kit that remembers has met before is not done again. */
+    public static Totals totals(Dish dish, Collection<Change> changes, Books books, Kit kit) {
+        Working working = Working.of(dish, changes, kit);
+        Map<Levels.Moved, Outcome> moved = new LinkedHashMap<>();
+        for (String factor : working.factors()) {
             for (boolean high : new boolean[] {false, true}) {
                 Levels.Moved end = new Levels.Moved(factor, high);
-                moved.put(end, outcome(dish, changes, books, Levels.with(end)));
+                moved.put(end, Outcome.of(working.potWith(end), books.prices()));
             }
         }
-        return new Totals(typical, moved);
+        return new Totals(Outcome.of(working.pot(), books.prices()), moved);
     }
 
-    /** The bare figures after a set of changes, everything typical: what searches use, a good hundred thousand times a second. */
+    /** The bare figures after a set of changes, everything typical. */
     public static Outcome outcome(Dish dish, Collection<Change> changes, Books books) {
-        return outcome(dish, changes, books, Levels.typical());
+        return outcome(dish, changes, books, Kit.typical(books.cookery()));
     }
 
-    private static Outcome outcome(Dish dish, Collection<Change> changes, Books books, Levels levels) {
-        return Outcome.of(Working.of(dish, changes, new Kit(books.cookery(), levels)).pot(), books.prices());
+    /** The same for a dish that is looked at with many sets of changes: what searches use, a good hundred thousand times a second. */
+    public static Outcome outcome(Dish dish, Collection<Change> changes, Books books, Kit kit) {
+        return Outcome.of(Working.of(dish, changes, kit).pot(), books.prices());
     }
 
     public Dish dish() {

@@ -2,7 +2,7 @@ package hobside.ledger;
 
 import hobside.dish.Levels;
 import hobside.measure.Range;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Map;
 
 /** Gathers what each uncertain factor does to one figure, and puts the deviations together root-sum-of-squares. */
@@ -11,7 +11,7 @@ final class Spread {
     private final double typical;
     private double least;
     private double most;
-    private final Map<String, double[]> ends = new HashMap<>();
+    private final Map<String, double[]> ends = new LinkedHashMap<>();
 
     Spread(double typical) {
         this.typical = typical;

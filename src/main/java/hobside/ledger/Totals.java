@@ -3,6 +3,7 @@ package hobside.ledger;
 import hobside.dish.Levels;
 import hobside.food.Nutrient;
 import hobside.measure.Range;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -22,7 +23,7 @@ public final class Totals {
 
     Totals(Outcome typical, Map<Levels.Moved, Outcome> moved) {
         this.typical = typical;
-        this.moved = Map.copyOf(moved);
+        this.moved = moved;
     }
 
     /** The outcome with every factor at its typical value. */
@@ -80,7 +81,7 @@ public final class Totals {
     }
 
     private static Set<Levels.Moved> union(Set<Levels.Moved> one, Set<Levels.Moved> other) {
-        Set<Levels.Moved> both = new java.util.HashSet<>(one);
+        Set<Levels.Moved> both = new LinkedHashSet<>(one);
         both.addAll(other);
         return both;
     }

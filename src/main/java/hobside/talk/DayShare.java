@@ -30,14 +30,14 @@ final class DayShare {
     }
 
     private static String ofEnergy(Guide.Share share) {
-        return "In one serve about " + Math.round(share.part().typical() * 100) + " in 100 units of energy come from saturated fat. The "
+        return "About " + Math.round(share.part().typical() * 100) + " per cent of the energy of one serve comes from saturated fat. The "
                 + share.guide().published().named() + " says: " + share.line().written() + ", over the whole day.";
     }
 
     private static String ofDay(Range share) {
         double typical = share.typical();
         if (typical > WHOLE) {
-            return "about " + WORDS[nearest(typical)] + " a whole day's saturated fat";
+            return (WORDS[nearest(typical)].startsWith("nearly") ? "" : "about ") + WORDS[nearest(typical)] + " a whole day's saturated fat";
         }
         return typical >= 0.93 ? "about a whole day's saturated fat" : Spoken.share(share) + " of a day's saturated fat";
     }

@@ -15,6 +15,7 @@ import hobside.dish.Quantity;
 import hobside.dish.SmallerServe;
 import hobside.dish.Swap;
 import hobside.measure.Amount;
+import hobside.measure.Range;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,9 +39,9 @@ final class Doing {
                     List.of("a sharp knife and a board", "a scale and a clear bowl for the trimmings"));
             case SKIN_OFF -> new Hands("Pull the skin off the " + name + ", and the soft fat under it.",
                     "Lay the skin on a plate where all can see it: " + thrown(change) + ".", List.of("kitchen paper to grip the skin", "a plate for the skin"));
-            case DRAIN -> new Hands("Tip the " + name + " into the sieve and let it drain well.",
+            case DRAIN -> new Hands("Tip the " + name + " into the sieve and leave to drain well.",
                     "Show what has run into the bowl: " + thrown(change) + ".", List.of("a sieve over a clear bowl"));
-            case RINSE -> new Hands("Rinse the " + name + " under cold running water and let it drain.", "Show the water that runs off.", List.of("a sieve"));
+            case RINSE -> new Hands("Rinse the " + name + " under cold running water and leave to drain.", "Show the water that runs off.", List.of("a sieve"));
             case DILUTE -> thin((Dilute) change, name);
             case SWAP -> swap((Swap) change, name);
             case CUT_DOWN -> new Hands("Measure out " + less((CutDown) change) + " of " + name + " in place of " + before(change.of()) + ".",
@@ -71,7 +72,7 @@ final class Doing {
     }
 
     private static String share(double share) {
-        return "about " + Spoken.share(hobside.measure.Range.exactly(share)).replaceFirst("^about ", "");
+        return "about " + Spoken.share(Range.exactly(share)).replaceFirst("^about ", "");
     }
 
     private static String amount(Ingredient ingredient) {
@@ -129,7 +130,7 @@ final class Doing {
 
     private Hands swap(Swap swap, String old) {
         Quantity quantity = swap.quantity();
-        return new Hands("Use " + quantity.amount().written() + " of " + Names.brief(swap.food().name()) + " in place of " + before(swap.of()) + " of " + old + ".",
+        return new Hands("Use " + quantity.amount().written() + " of " + swap.food().name() + (swap.food().name().contains(",") ? ", in place of " : " in place of ") + before(swap.of()) + " of " + old + ".",
                 "Put the two side by side, so that people see what goes in and what stays out.", List.of("the " + old + ", to show beside it"));
     }
 }

@@ -20,6 +20,7 @@ final class Hob {
 
     private final Stand stand;
     private final List<MethodStep> waiting;
+    private Stage told = Stage.PREPARE;
 
     Hob(Stand stand) {
         this.stand = stand;
@@ -29,6 +30,11 @@ final class Hob {
     /** The steps that come before a change of this stage, and are not told yet. Browning and finishing come before what is done to them. */
     List<Cue> before(Stage stage) {
         return take(stage == Stage.BROWN || stage == Stage.FINISH ? stage.ordinal() : stage.ordinal() - 1);
+    }
+
+    /** Whether steps of a later stage have been told already. */
+    boolean isPast(Stage stage) {
+        return told.ordinal() > stage.ordinal();
     }
 
     /** All that is left. */
@@ -41,6 +47,7 @@ final class Hob {
         waiting.removeIf(step -> {
             boolean now = step.stage().ordinal() <= upTo;
             if (now) {
+                told = step.stage().compareTo(told) > 0 ? step.stage() : told;
                 cues.add(Cue.act(words(step)));
             }
             return now;
@@ -51,7 +58,7 @@ final class Hob {
     private String words(MethodStep step) {
         Matcher matcher = INGREDIENT.matcher(step.words());
         String words = matcher.replaceAll(found -> Matcher.quoteReplacement(name(found.group(1))));
-        return step.minutes() > 0 ? words + " (About " + step.minutes() + " minutes.)" : words;
+        return step.minutes() > 0 ? words + " (" + Spoken.capital(Spoken.minutes(step.minutes())) + ".)" : words;
     }
 
     /** The word its cook uses, or the name of what has taken its place. */

@@ -2,6 +2,7 @@ package hobside.talk;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The talk as Markdown, for a printer or a web page. Signs that Markdown reads as marks are escaped. */
 public final class MarkdownScript {
@@ -34,7 +35,7 @@ public final class MarkdownScript {
     }
 
     private static void board(Talk.Board board, List<String> lines) {
-        lines.add("| The board: " + escaped(board.caption()).toLowerCase(java.util.Locale.ROOT) + ", a serve | now | since the start |");
+        lines.add("| The board: " + escaped(board.caption()).toLowerCase(Locale.ROOT) + ", a serve | now | since the start |");
         lines.add("|---|---:|---:|");
         for (Talk.Board.Line line : board.lines()) {
             lines.add("| " + escaped(line.label()) + " | " + escaped(line.now()) + " | " + escaped(line.moved()) + " |");

@@ -18,6 +18,9 @@ final class Recap {
         if (Math.abs(share.typical()) < 0.03) {
             return "about as much as before.";
         }
+        if (share.typical() > 0.97) {
+            return "nearly all of it is gone.";
+        }
         return share.typical() < 0 ? "that is more than before." : "that is " + Spoken.share(share) + " less.";
     }
 

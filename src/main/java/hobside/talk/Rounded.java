@@ -7,8 +7,8 @@ import java.math.RoundingMode;
 /**
  * A figure rounded no finer than its range allows, as one would say it aloud.
  *
- * <p>The step is a half, 1, 5, 10, 50 and so on: the first of these, from the finest asked for, that is at least a quarter of the
- * width from low to high. So 28.9 within 26.0 to 32.0 is said as "30", and 9.3 within 8.1 to 10.6 as "9".
+ * <p>The step is a half, 1, 5, 10, 50 and so on: the first of these, from the finest asked for, that is at least an eighth of the
+ * width from low to high. So 28.9 within 26.0 to 32.0 is said as "29", and 240 within 208 to 256 as "240", not "241".
  */
 final class Rounded {
 
@@ -24,7 +24,7 @@ final class Rounded {
 
     static double step(Range range, double finest) {
         double step = finest;
-        while (step < range.width() / 4) {
+        while (step < range.width() / 8) {
             step = coarser(step);
         }
         return step;

@@ -77,19 +77,20 @@ final class Sayings {
     static String salt(Comparison told) {
         Range saved = told.saved(Nutrient.NA, Basis.SERVE).range().times(2.5 / 1000);
         if (Math.abs(saved.typical()) < WORTH_SALT) {
-            return "";
+            return Math.abs(saved.typical()) < WORTH_A_PINCH ? "" : " Salt goes " + (saved.typical() > 0 ? "down" : "up") + " a little, by less than a tenth of a gram a serve.";
         }
         double rounded = Rounded.of(saved.typical() < 0 ? saved.times(-1) : saved, 0.1);
         return " Salt goes " + (saved.typical() > 0 ? "down" : "up") + " by about " + Rounded.written(rounded) + (rounded == 1 ? " gram" : " grams") + " a serve.";
     }
 
     private static final double WORTH_SALT = 0.1;
+    private static final double WORTH_A_PINCH = 0.02;
 
     /** The same difference as something that can be shown: teaspoons of fat. Empty when it would be less than half a spoon. */
     static String spoons(Comparison told) {
         Range fat = told.saved(Nutrient.FAT, Basis.SERVE).range();
         return fat.typical() < Spoken.TEASPOON_OF_FAT / 2 ? ""
-                : "Show it with a teaspoon: " + Spoken.teaspoons(fat) + " of fat less on each plate (a level teaspoon holds "
+                : "Show it with a teaspoon: " + Spoken.teaspoons(fat) + " less on each plate, fat of every kind (a level teaspoon holds "
                         + Spoken.TEASPOON_OF_FAT + " grams).";
     }
 }

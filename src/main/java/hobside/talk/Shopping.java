@@ -17,18 +17,31 @@ final class Shopping {
     private Shopping() {}
 
     static String line(Item item, Dish dish) {
-        Amount amount = amount(item);
-        String brief = Names.brief(item.food().name());
-        boolean several = SIZES.contains(amount.unit()) && amount.count() > 1;
+        Optional<String> old = dish.ingredient(item.id()).map(each -> each.food().name()).filter(name -> !name.equals(item.food().name()));
         String words = item.origin().preparation().words();
-        String name = several ? Plural.of(brief) : words.isEmpty() ? item.food().name() : brief;
-        return amount.written() + " " + name + dish.ingredient(item.id()).map(old -> old.food().name()).filter(old -> !old.equals(item.food().name()))
-                .map(old -> " (in place of " + Names.brief(old) + ")").or(() -> Optional.of(words.isEmpty() ? "" : ", " + words)).orElse("");
+        String after = old.map(name -> " (in place of " + Names.brief(name) + ")").orElse(words.isEmpty() ? "" : ", " + words);
+        return counted(amount(item), old.isPresent() || words.isEmpty() ? item.food().name() : Names.brief(item.food().name())) + after;
     }
 
-    /** As written while nothing has changed it, else the weight that now goes in. */
+    /** "3 large onions", "6 chicken thighs", "2 kg potato": what is counted by the piece takes its plural. */
+    private static String counted(Amount amount, String name) {
+        String brief = Names.brief(name);
+        boolean several = amount.count() > 1;
+        boolean piece = brief.endsWith(" " + amount.unit()) || Plural.of(lastWord(brief)).equals(amount.unit());
+        if (piece) {
+            return Amount.of(amount.count(), "").written() + " " + (several ? Plural.of(brief) : brief);
+        }
+        return amount.written() + " " + (several && SIZES.contains(amount.unit()) ? Plural.of(brief) : name);
+    }
+
+    private static String lastWord(String name) {
+        return name.substring(name.lastIndexOf(' ') + 1);
+    }
+
+    /** What has to be got for it, kept back or not: as written while nothing has changed it, else its weight. */
     private static Amount amount(Item item) {
-        boolean same = Math.abs(item.bought() - item.origin().quantity().asBought().value()) < 0.5;
-        return same ? item.origin().quantity().amount() : Amount.grams(Math.round(item.bought()));
+        double got = item.bought() + item.keptBack();
+        boolean same = Math.abs(got - item.origin().quantity().asBought().value()) < 0.5;
+        return same || item.origin().preparation().frying() ? item.origin().quantity().amount() : Amount.grams(Math.round(got));
     }
 }

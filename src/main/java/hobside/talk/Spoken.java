@@ -3,6 +3,8 @@ package hobside.talk;
 import hobside.ledger.Figure;
 import hobside.measure.Currency;
 import hobside.measure.Range;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Figures as a person says them aloud to neighbours: "about a third", "9 grams", "roughly half a crown". */
 public final class Spoken {
@@ -116,9 +118,23 @@ public final class Spoken {
 
     private static String coins(double major, Currency currency) {
         boolean whole = Math.abs(major - Math.round(major)) < 1e-9;
-        String digits = whole ? Long.toString(Math.round(major)) : java.math.BigDecimal.valueOf(major)
-                .setScale(currency.minorDigits(), java.math.RoundingMode.HALF_UP).toPlainString();
+        String digits = whole ? Long.toString(Math.round(major)) : BigDecimal.valueOf(major)
+                .setScale(currency.minorDigits(), RoundingMode.HALF_UP).toPlainString();
         return digits + " " + (Math.abs(major - 1) < 1e-9 ? currency.one() : currency.many());
+    }
+
+    /** "about 15 minutes", "about 1 minute", "nearly 3 hours", "about 2 and a half hours". */
+    public static String minutes(int minutes) {
+        if (minutes < 100) {
+            return "about " + minutes + (minutes == 1 ? " minute" : " minutes");
+        }
+        double hours = Math.round(minutes / 30.0) / 2.0;
+        String half = hours != Math.floor(hours) ? " and a half" : "";
+        return (minutes < hours * 60 - 5 ? "nearly " : "about ") + (long) hours + half + " hours";
+    }
+
+    static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     /** "at least " in front of a figure that is only the known part. */

@@ -1,5 +1,6 @@
 package hobside.talk;
 
+import hobside.dish.Change;
 import hobside.dish.Demo;
 import hobside.dish.Kit;
 import hobside.dish.Pot;
@@ -27,7 +28,7 @@ public record Stand(Demo demo, Ledger ledger, Pots pots, Beside beside) {
         return new Stand(demo, Ledger.of(demo.dish(), demo.plan(), books), pots, beside);
     }
 
-    private static Pot pot(Demo demo, List<hobside.dish.Change> changes, Books books) {
+    private static Pot pot(Demo demo, List<Change> changes, Books books) {
         return Working.of(demo.dish(), changes, Kit.typical(books.cookery())).pot();
     }
 }

@@ -10,7 +10,10 @@ import hobside.guide.Component;
 import hobside.ledger.Basis;
 import hobside.ledger.Comparison;
 import hobside.ledger.Step;
+import hobside.ledger.Totals;
+import hobside.measure.Range;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -63,7 +66,7 @@ public final class TalkWriter {
     private List<String> about() {
         List<String> about = new ArrayList<>();
         int minutes = demo.dish().method().stream().mapToInt(step -> step.minutes()).sum();
-        about.add("For " + Math.round(stand.pots().after().serves()) + " serves. Cooking takes about " + minutes + " minutes in all.");
+        about.add(serves() + (minutes == 0 ? "" : " Cooking takes " + Spoken.minutes(minutes) + " in all."));
         stand.beside().guide().ifPresent(guide -> about.add("Held against: " + guide.published().named() + ". " + DayShare.small(guide)));
         if (!demo.note().isEmpty()) {
             about.add("Note: " + demo.note());
@@ -71,11 +74,18 @@ public final class TalkWriter {
         return about;
     }
 
+    private String serves() {
+        long before = Math.round(stand.pots().before().serves());
+        long after = Math.round(stand.pots().after().serves());
+        return before == after ? "For " + after + " serves." : "For " + before + " serves as it is cooked here, shared by " + after + " at the end.";
+    }
+
     private Talk.Section welcome() {
         List<Cue> cues = new ArrayList<>();
         cues.add(Cue.say("Good day, everybody, and welcome. Today's dish is " + demo.dish().name() + ". " + demo.dish().heading().story()));
-        cues.add(Cue.say("It is a dish people love, and it will still be that dish when we are done. We change it one small step at a time,"
-                + " and after each step we look at the board."));
+        cues.add(Cue.say(told().isEmpty() ? "It is a dish people love. Today we cook it just as it is, and look at what is in it."
+                : "It is a dish people love, and it will still be that dish when we are done. We change it one small step at a time,"
+                        + " and after each step we look at the board."));
         var start = stand.ledger().start().of(Nutrient.FASAT, Basis.SERVE);
         cues.add(Cue.say("As it is usually cooked here, one serve holds " + Spoken.atLeast(start, Spoken.grams(start.range())) + " of saturated fat. "
                 + day(stand.ledger().start())));
@@ -85,27 +95,31 @@ public final class TalkWriter {
         return new Talk.Section("Welcome", cues, Optional.of(board("At the start", stand.ledger().start())));
     }
 
-    private String day(hobside.ledger.Totals totals) {
+    private String day(Totals totals) {
         return stand.beside().guide().flatMap(guide -> guide.shareOf(Component.SATURATED, totals))
                 .map(DayShare::spoken).orElse("");
     }
 
-    /** Where most of the saturated fat comes from: one ingredient carries about half of it in most dishes. */
+    /** Where the largest part of the saturated fat comes from, if one ingredient stands out. */
     private Optional<String> biggest() {
         double all = stand.pots().before().contents().known(Nutrient.FASAT);
-        return stand.pots().before().items().stream()
-                .max(java.util.Comparator.comparingDouble(TalkWriter::saturated))
-                .filter(item -> all > 0)
-                .map(item -> "Most of it comes from one thing: the " + Names.brief(item.origin()) + " brings "
-                        + Spoken.share(hobside.measure.Range.exactly(saturated(item) / all)) + " of it.")
-                .filter(words -> !words.contains("hardly") && !words.contains("a tenth") && !words.contains("a fifth") && !words.contains("a quarter"));
+        Optional<Item> item = stand.pots().before().items().stream().max(Comparator.comparingDouble(TalkWriter::saturated));
+        double share = all == 0 ? 0 : item.map(TalkWriter::saturated).orElse(0.0) / all;
+        if (share < STANDS_OUT) {
+            return Optional.empty();
+        }
+        String part = share >= 0.5 ? "Most of it comes from one thing, the " : "The largest part comes from one thing, the ";
+        return item.map(most -> part + Names.brief(most.origin()) + ": " + Spoken.share(Range.exactly(share)) + " of it.");
     }
+
+    /** An ingredient with at least this share of the saturated fat is worth a sentence of its own. */
+    private static final double STANDS_OUT = 0.3;
 
     private static double saturated(Item item) {
         return item.inDish().contents().known(Nutrient.FASAT);
     }
 
-    private Talk.Board board(String caption, hobside.ledger.Totals now) {
+    private Talk.Board board(String caption, Totals now) {
         return Boards.of(caption, stand.ledger().start(), now, stand.beside().currency());
     }
 
@@ -128,8 +142,8 @@ public final class TalkWriter {
         if (steps.isEmpty()) {
             return Optional.empty();
         }
-        List<Cue> cues = new ArrayList<>(steps);
-        cues.addAll(care.atTheHob());
+        List<Cue> cues = new ArrayList<>(care.atTheHob());
+        cues.addAll(steps);
         return Optional.of(Talk.Section.of("At the hob", cues));
     }
 
@@ -140,12 +154,15 @@ public final class TalkWriter {
         Comparison told = step.told();
         List<Cue> cues = new ArrayList<>();
         cues.add(Cue.say(opening(number) + ", we " + title(change) + ". " + reason.why()));
+        if (hob.isPast(change.stage())) {
+            cues.add(Cue.act("In the kitchen this comes before what is on the hob by now. Do it on a piece that you have kept back, so that people can see it."));
+        }
+        cues.addAll(care.ofChange(change));
         cues.add(Cue.act(hands.act()));
         cues.add(Cue.show(hands.show()));
         cues.add(Cue.say(Sayings.saturated(told) + Sayings.sharing(told) + " " + Sayings.energyAndCost(told, stand.beside().currency())
                 + Sayings.salt(told)));
         cues.add(Cue.say("And what does it not do? " + reason.not()));
-        cues.addAll(care.ofChange(change));
         if (!step.planned().note().isEmpty()) {
             cues.add(Cue.act("Your note: " + step.planned().note()));
         }
@@ -181,8 +198,10 @@ public final class TalkWriter {
         if (!spoons.isEmpty()) {
             cues.add(Cue.show(spoons));
         }
-        cues.add(Cue.say("It is still " + demo.dish().name() + ". Nothing is forbidden here. At home, take one of these steps and keep the rest as you like it."));
-        cues.add(Cue.ask("Which of these steps could you take in your own kitchen this week, and how would you explain it to a neighbour?"));
+        cues.add(Cue.say("It is still " + demo.dish().name() + ". Nothing is forbidden here."
+                + (told().isEmpty() ? "" : " At home, take one of these steps and keep the rest as you like it.")));
+        cues.add(Cue.ask(told().isEmpty() ? "What could be changed in it so that it is still our dish?"
+                : "Which of these steps could you take in your own kitchen this week, and how would you explain it to a neighbour?"));
         return new Talk.Section("Looking back", cues, Optional.of(board("At the end", whole.after())));
     }
 

@@ -18,7 +18,8 @@ public final class Bench {
             case "keys" -> KeyBench.main(rest);
             case "ledger" -> LedgerBench.main(rest);
             case "accuracy" -> AccuracyBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger or accuracy, found \"" + which + "\"");
+            case "search" -> SearchBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, search or accuracy, found \"" + which + "\"");
         }
     }
 }

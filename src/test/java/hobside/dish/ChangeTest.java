@@ -15,7 +15,7 @@ class ChangeTest {
 
     private static final Kit KIT = Kit.typical(Fixtures.cookery());
 
-    private static Working.Outcome work(Dish dish, Change... changes) {
+    private static Working work(Dish dish, Change... changes) {
         return Working.of(dish, List.of(changes), Kit.typical(Fixtures.cookery()));
     }
 

@@ -31,7 +31,7 @@ class BundledTest {
     @Test
     void all_bundled_data_are_read_without_a_problem() {
         Shelf shelf = Library.bundledShelf();
-        assertTrue(shelf.foods().size() > 250, "foods: " + shelf.foods().size());
+        assertTrue(shelf.foods().size() >= 430, "foods: " + shelf.foods().size());
         for (String file : Bundled.PRICES) {
             assertEquals(List.of(), PriceReader.read(Bundled.file(file), shelf).problems());
         }

@@ -83,7 +83,7 @@ class SwapDataTest {
         }
         Library.bundledSubstitutes(SHELF).bulk().forEach(bulk -> assertTrue(SHELF.food(bulk.food()).isPresent(), bulk.food()));
         assertEquals(rows("swaps").size(), pairs.size());
-        assertTrue(pairs.size() >= 40, "exchanges " + pairs.size());
+        assertTrue(pairs.size() >= 200, "exchanges " + pairs.size());
     }
 
     @Test

@@ -21,7 +21,7 @@ class SpokenTest {
 
     @ParameterizedTest
     @CsvSource({
-        "26.0, 28.9, 32.0, about 30 grams", "8.1, 9.3, 10.6, about 9 grams", "9, 9, 9, 9 grams", "0.4, 0.5, 0.6, about half a gram",
+        "26.0, 28.9, 32.0, about 29 grams", "20, 29, 45, about 30 grams", "8.1, 9.3, 10.6, about 9 grams", "9, 9, 9, 9 grams", "0.4, 0.5, 0.6, about half a gram",
         "1.4, 1.4, 1.4, about 1 and a half grams", "0.1, 0.1, 0.1, less than half a gram", "-9.4, -9.3, -9.2, about 9 grams"
     })
     void a_weight_is_as_fine_as_its_range_allows(double low, double typical, double high, String words) {

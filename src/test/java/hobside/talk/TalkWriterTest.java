@@ -124,7 +124,7 @@ class TalkWriterTest {
         Demo demo = Bundle.demo("ropewalk-rib-pot");
         hobside.food.Food oil = Bundle.STUDY.shelf().food("olive-oil").orElseThrow();
         Demo swapped = demo.with(Plan.of(new hobside.dish.Swap("dripping", oil, hobside.dish.Quantity.grams(15))));
-        assertTrue(said(Scripts.talk(swapped, Bundle.STUDY)).stream().anyMatch(words -> words.startsWith("Melt the olive oil")));
+        assertTrue(said(Scripts.talk(swapped, Bundle.STUDY)).stream().anyMatch(words -> words.startsWith("Heat the olive oil")));
     }
 
     @Test

@@ -5,27 +5,35 @@ import hobside.screen.Key;
 import hobside.screen.Style;
 import hobside.screen.TextWidth;
 
-/** A line of text being typed, with the place of the caret in it. At most 200 characters; control characters are dropped. */
-public record Typing(String text, int caret) {
+/**
+ * A line of text being typed, with the place of the caret in it. At most 1,000 characters; control characters are dropped.
+ *
+ * @param fresh true while the text is what stood there to begin with: the first letter typed takes its place
+ */
+public record Typing(String text, int caret, boolean fresh) {
 
-    private static final int MOST = 200;
+    private static final int MOST = 1_000;
 
-    public static final Typing EMPTY = new Typing("", 0);
+    public static final Typing EMPTY = new Typing("", 0, false);
 
     public static Typing of(String text) {
-        return new Typing(text, text.length());
+        return new Typing(text, text.length(), !text.isEmpty());
+    }
+
+    private static Typing typed(String text, int caret) {
+        return new Typing(text, caret, false);
     }
 
     /** The line after a key; the same line when the key types nothing. */
     public Typing after(Key key) {
         return switch (key.kind()) {
             case CHARACTER -> inserting(Character.toString(key.codePoint()));
-            case BACKSPACE -> caret == 0 ? this : new Typing(text.substring(0, before()) + text.substring(caret), before());
-            case DELETE -> caret == text.length() ? this : new Typing(text.substring(0, caret) + text.substring(behind()), caret);
-            case LEFT -> new Typing(text, before());
-            case RIGHT -> new Typing(text, behind());
-            case HOME -> new Typing(text, 0);
-            case END -> new Typing(text, text.length());
+            case BACKSPACE -> caret == 0 ? this : typed(text.substring(0, before()) + text.substring(caret), before());
+            case DELETE -> caret == text.length() ? this : typed(text.substring(0, caret) + text.substring(behind()), caret);
+            case LEFT -> typed(text, before());
+            case RIGHT -> typed(text, behind());
+            case HOME -> typed(text, 0);
+            case END -> typed(text, text.length());
             case CTRL -> key.isCtrl('u') ? EMPTY : this;
             case FUNCTION, ENTER, ESCAPE, TAB, BACK_TAB, UP, DOWN, PAGE_UP, PAGE_DOWN, INSERT -> this;
         };
@@ -33,10 +41,13 @@ public record Typing(String text, int caret) {
 
     /** The line with a text put in at the caret, line ends as spaces. */
     public Typing inserting(String more) {
+        if (fresh) {
+            return EMPTY.inserting(more);
+        }
         StringBuilder clean = new StringBuilder();
         more.codePoints().forEach(each -> clean.appendCodePoint(Character.isISOControl(each) ? ' ' : each));
         boolean fits = text.length() + clean.length() <= MOST;
-        return fits ? new Typing(text.substring(0, caret) + clean + text.substring(caret), caret + clean.length()) : this;
+        return fits ? typed(text.substring(0, caret) + clean + text.substring(caret), caret + clean.length()) : this;
     }
 
     private int before() {

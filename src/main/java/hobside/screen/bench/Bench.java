@@ -1,7 +1,10 @@
 package hobside.screen.bench;
 
+import hobside.dish.Change;
+import hobside.dish.Corrected;
 import hobside.dish.Demo;
 import hobside.dish.Ingredient;
+import hobside.dish.Names;
 import hobside.dish.Plan;
 import hobside.ledger.Basis;
 import hobside.screen.Frame;
@@ -11,9 +14,11 @@ import hobside.screen.Screen;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.Work;
+import hobside.screen.open.OpenScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The Bench in one state: the desk, where the cursor stands, how the figures are shown, and the last word said to the user. */
 public record Bench(Desk desk, Spot spot, Basis basis, String said) implements Screen {
@@ -69,7 +74,7 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
             String id = planned.change().of();
             boolean there = rows.stream().anyMatch(row -> row.id().equals(id));
             if (!there) {
-                hobside.dish.Names.ingredient(demo().dish(), demo().plan(), id).ifPresent(rows::add);
+                Names.ingredient(demo().dish(), demo().plan(), id).ifPresent(rows::add);
             }
         }
         return rows;
@@ -120,12 +125,17 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         return keeping(with(changed).saying(words));
     }
 
+    /** The Bench with the last step taken back; empty when there is none. */
+    public Optional<Next> undone() {
+        return desk.undone().map(before -> keeping(with(before).saying("Taken back.")));
+    }
+
     static Next keeping(Bench bench) {
         return Next.doing(bench, new Work.Keep(bench.demo(), bench.desk.kept().name()));
     }
 
     /** A change has been taken: it stands in the plan and the cursor of that side goes to it. */
-    public Next taking(hobside.dish.Change change, String words) {
+    public Next taking(Change change, String words) {
         Plan plan = demo().plan().with(change);
         int row = plan.slot(change.slot()).orElse(plan.size() - 1) + 1;
         Bench there = new Bench(desk, spot.withPlanRow(row), basis, said);
@@ -145,10 +155,13 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         if (answer instanceof Answer.Priced priced) {
             return Next.to(with(desk.with(priced.study())).saying(priced.words()));
         }
+        if (answer instanceof Answer.NotKept notKept) {
+            return Next.to(with(desk.kept(desk.kept().lost())).saying(notKept.words()));
+        }
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
         }
-        return Next.to(hobside.screen.open.OpenScreen.of(this, (Answer.Choices) answer));
+        return Next.to(OpenScreen.of(this, (Answer.Choices) answer));
     }
 
     /** A corrected record takes the place of the old one in the dish, as a step that can be undone. */
@@ -157,13 +170,13 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         if (shelved.old().isEmpty() || shelved.fresh().isEmpty()) {
             return Next.to(there);
         }
-        Demo corrected = hobside.dish.Corrected.of(demo(), shelved.old().get(), shelved.fresh().get());
+        Demo corrected = Corrected.of(demo(), shelved.old().get(), shelved.fresh().get());
         return corrected.equals(demo()) ? Next.to(there)
                 : there.changed(corrected, "The dish has the new figures of " + shelved.fresh().get().name() + "; u takes that back.");
     }
 
     /** News from the disk for a screen that stands over the bench: the bench hears it, and the screen goes on over what it became. */
-    public Next below(Message message, java.util.function.Function<Bench, Screen> over) {
+    public Next below(Message message, Function<Bench, Screen> over) {
         Next next = update(message);
         Optional<Screen> screen = next.screen().map(each -> each instanceof Bench bench ? over.apply(bench) : each);
         return new Next(screen, next.effects());

@@ -1,17 +1,18 @@
 package hobside.screen.bench;
 
 import hobside.screen.Keys;
+import java.util.List;
 
 /** What can be done on the Bench, where, and by which key. */
 enum BenchAction implements Keys.Bound {
     CHOOSE(Side.DISH, "enter", "changes", "See the changes that make sense for this ingredient, each with its effect, and take one."),
-    DETAIL(Side.PLAN, "enter", "details", "See one change in full: why, what it does not do, its range, its fair share of the credit."),
+    DETAIL(Side.PLAN, "enter", "more", "See one change in full: why, what it does not do, its range, its fair share of the credit."),
     SWITCH(Side.BOTH, "tab right left", "side", "Go over to the other side: the dish, or the plan."),
     UP(Side.BOTH, "up k", "", "One row up."),
     DOWN(Side.BOTH, "down j", "", "One row down."),
     TOP(Side.BOTH, "home page-up", "", "To the first row."),
     BOTTOM(Side.BOTH, "end page-down", "", "To the last row."),
-    ON_OFF(Side.PLAN, "space", "on/off", "Switch a change off, and on again, to see what it is worth."),
+    ON_OFF(Side.PLAN, "space", "off/on", "Switch a change off, and on again, to see what it is worth."),
     EARLIER(Side.PLAN, "<", "", "Tell this change earlier. The totals at the end stay the same."),
     LATER(Side.PLAN, ">", "", "Tell this change later."),
     ADD(Side.DISH, "a", "add", "Write an ingredient into the dish: search for the food, then say how much."),
@@ -20,15 +21,16 @@ enum BenchAction implements Keys.Bound {
     TALK(Side.BOTH, "t", "talk", "Read the narrated script as it stands."),
     EDIT(Side.BOTH, "e", "edit", "Change the amount of an ingredient, or the amount in a change."),
     COOK(Side.DISH, "c", "", "Say how this ingredient is cooked in the dish: browned, fried, roasted, simmered..."),
-    WEIGH(Side.PLAN, "w", "weigh", "Give the weight your scale shows for what came off. It beats the typical figure."),
-    NOTE(Side.PLAN, "n", "note", "Write a note of your own beside a change; it goes into the script."),
-    REMOVE(Side.BOTH, "x delete", "", "Take the ingredient out of the dish, or the change out of the plan."),
+    WEIGH(Side.BOTH, "w", "weigh", "Give the weight your scale shows for what came off. It beats the typical figure. On the dish's side it is about the change taken last."),
+    NOTE(Side.BOTH, "n", "note", "Write a note of your own beside a change; it goes into the script."),
+    REMOVE(Side.BOTH, "x delete", "out", "Take the ingredient out of the dish, or the change out of the plan."),
     UNDO(Side.BOTH, "u", "undo", "Take back the last step, as often as you like."),
     REDO(Side.BOTH, "r", "", "Do again what was taken back."),
     FOODS(Side.BOTH, "f", "foods", "The shelf: look up a food, write one down from its packet, price it."),
     PRICES(Side.BOTH, "P", "", "Price lists: choose one, take prices in a shop, compare two, see what is paid at the till."),
     BASIS(Side.BOTH, "p", "", "Show the figures for one serve, for the whole pot, or for 100 g as cooked."),
     GUIDE(Side.BOTH, "g", "", "Choose the published guide that a serve is held against."),
+    STEPS(Side.BOTH, "y", "", "Write the steps of the method: what is done, at which stage, how long it takes."),
     SERVES(Side.BOTH, "v", "", "Say how many serves the dish gives as its people cook it."),
     NAME(Side.BOTH, "m", "", "Give the dish another name."),
     OPEN(Side.BOTH, "o", "open", "Open another dish or a saved demo; what you did here is kept."),
@@ -58,6 +60,12 @@ enum BenchAction implements Keys.Bound {
     @Override
     public Keys.Binding binding() {
         return binding;
+    }
+
+    /** What the last line shows, the most wanted first; help and the way out end it. */
+    static List<BenchAction> lastLine(Side side) {
+        return side == Side.DISH ? List.of(CHOOSE, SWITCH, ADD, EDIT, SAVE, BOARD, TALK, UNDO, OPEN, REMOVE, HELP, LEAVE)
+                : List.of(DETAIL, SWITCH, ON_OFF, EDIT, WEIGH, NOTE, REMOVE, UNDO, SAVE, BOARD, TALK, HELP, LEAVE);
     }
 
     boolean isOn(Side where) {

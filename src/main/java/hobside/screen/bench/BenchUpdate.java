@@ -13,6 +13,7 @@ import hobside.screen.offers.OffersScreen;
 import hobside.screen.prices.PricesScreen;
 import hobside.screen.read.ReadScreen;
 import hobside.screen.shelf.ShelfScreen;
+import hobside.screen.steps.StepsScreen;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -62,18 +63,18 @@ final class BenchUpdate {
             case FOODS -> Next.to(ShelfScreen.of(bench));
             case PRICES -> Next.to(PricesScreen.of(bench));
             case SAVE -> Next.doing(bench.saying("Saving..."), new Work.Save(bench.demo(), bench.desk().kept().name()));
-            case UNDO -> bench.desk().undone().map(desk -> Bench.keeping(bench.with(desk).saying("Taken back.")))
-                    .orElseGet(() -> Next.to(bench.saying("There is nothing to take back.")));
+            case UNDO -> bench.undone().orElseGet(() -> Next.to(bench.saying("There is nothing to take back.")));
             case REDO -> bench.desk().redone().map(desk -> Bench.keeping(bench.with(desk).saying("Done again.")))
                     .orElseGet(() -> Next.to(bench.saying("There is nothing to do again.")));
             case BASIS -> Next.to(bench.with(Basis.values()[(bench.basis().ordinal() + 1) % Basis.values().length]));
             case GUIDE -> Questions.guide(bench);
+            case STEPS -> Next.to(StepsScreen.of(bench));
             case SERVES -> Questions.serves(bench);
             case NAME -> Questions.name(bench);
             case OPEN -> Next.doing(bench, new Work.Look());
             case NEW -> Questions.newDish(bench);
             case HELP -> Next.to(ReadScreen.help(bench, "The Bench", List.of(BenchAction.values())));
-            case LEAVE -> Next.leave();
+            case LEAVE -> bench.desk().kept().isLost() ? Questions.leaveUnkept(bench) : Next.leave();
         };
     }
 

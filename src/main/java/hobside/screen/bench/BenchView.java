@@ -5,8 +5,6 @@ import hobside.screen.Keys;
 import hobside.screen.Lines;
 import hobside.screen.Style;
 import hobside.screen.TextWidth;
-import java.util.ArrayList;
-import java.util.List;
 
 /** Draws the Bench. */
 public final class BenchView {
@@ -22,17 +20,7 @@ public final class BenchView {
         PlanPane.draw(bench, frame.part(layout.plan()));
         TotalsPane.draw(bench, frame.part(layout.totals()));
         said(bench.said(), frame);
-        Keys.line(frame, actions(bench.spot().side()));
-    }
-
-    private static List<BenchAction> actions(BenchAction.Side side) {
-        List<BenchAction> actions = new ArrayList<>();
-        for (BenchAction action : BenchAction.values()) {
-            if (action.isOn(side)) {
-                actions.add(action);
-            }
-        }
-        return actions;
+        Keys.line(frame, BenchAction.lastLine(bench.spot().side()));
     }
 
     /** The title line that all screens share: what is being worked on, which screen this is, and that it is kept. */

@@ -3,6 +3,7 @@ package hobside.screen.bench;
 import hobside.dish.Add;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
+import hobside.dish.ChangeKind;
 import hobside.dish.CookAnotherWay;
 import hobside.dish.CutDown;
 import hobside.dish.Dilute;
@@ -23,6 +24,10 @@ import hobside.dish.Trim;
 import hobside.food.CookingMethod;
 import hobside.food.Food;
 import hobside.food.Part;
+import hobside.talk.Written;
+import hobside.ledger.Ledger;
+import hobside.ledger.Basis;
+import hobside.food.Nutrient;
 import hobside.measure.Amount;
 import hobside.measure.Millilitres;
 import hobside.measure.Range;
@@ -30,12 +35,13 @@ import hobside.screen.Next;
 import hobside.screen.ask.LineScreen;
 import hobside.screen.ask.Menu;
 import hobside.screen.ask.MenuScreen;
-import hobside.screen.ask.Question;
 import hobside.screen.ask.Question.Reply;
+import hobside.screen.ask.Question;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 
 /** The questions the Bench asks about a change of the plan: how much, weighed or not. */
 final class ChangeQuestions {
@@ -91,14 +97,7 @@ final class ChangeQuestions {
     }
 
     private Optional<Taken> taken() {
-        return switch (change.kind()) {
-            case TRIM -> Optional.of(((Trim) change).taken());
-            case SKIN_OFF -> Optional.of(((SkinOff) change).taken());
-            case DRAIN -> Optional.of(((Drain) change).taken());
-            case POUR_OFF -> Optional.of(((PourOff) change).taken());
-            case SKIM -> Optional.of(((Skim) change).taken());
-            case ADD, BULK_OUT, LEAVE_OUT, SWAP, CUT_DOWN, RINSE, DILUTE, COOK_ANOTHER_WAY, SMALLER_SERVE, MORE_PEOPLE -> Optional.empty();
-        };
+        return Taken.of(change);
     }
 
     private Change with(Taken taken) {
@@ -129,33 +128,59 @@ final class ChangeQuestions {
         return ask(new Question(title() + ": what does the scale say?", "weight",
                 List.of("Weigh what came off, such as 310 g. An empty line goes back to the typical figure."), "", text -> {
                     if (text.isEmpty()) {
-                        return Reply.go(replaced(with(Taken.TYPICAL)));
+                        return Reply.go(took(Taken.TYPICAL, asSold()));
                     }
                     return Shares.grams(text).map(this::weighed)
                             .orElseGet(() -> Reply.wrong("\"" + text + "\" is not a weight. Write grams or kilograms, such as 310 g or 0.4 kg."));
                 }));
     }
 
-    /** More trimmings than this cut typically has tell that it was fatter than typical: then its start is put right as well. */
+    /**
+     * More trimmings than such a cut typically has tell that this one was fatter: then its start is put right as well. It is
+     * reckoned from the cut as it is sold each time, so that a slip of the finger can be weighed away again.
+     */
     private Reply weighed(double grams) {
-        Part.Kind part = change.kind() == hobside.dish.ChangeKind.TRIM ? Part.Kind.FAT : Part.Kind.SKIN;
-        boolean fromPiece = change.kind() == hobside.dish.ChangeKind.TRIM || change.kind() == hobside.dish.ChangeKind.SKIN_OFF;
-        Optional<Ingredient> piece = fromPiece ? bench.demo().dish().ingredient(change.of()) : Optional.empty();
-        double typical = bench.desk().before().item(change.of()).map(item -> item.partGrams(part)).orElse(Double.MAX_VALUE);
+        Optional<Ingredient> piece = asSold();
+        double edible = piece.map(each -> each.quantity().edible().value()).orElse(Double.MAX_VALUE);
+        double typical = piece.flatMap(each -> each.food().part(part())).map(each -> each.share().typical() * edible).orElse(Double.MAX_VALUE);
         if (piece.isEmpty() || grams <= typical) {
-            return Reply.go(replaced(with(Taken.weighed(grams))));
+            return Reply.go(took(Taken.weighed(grams), piece));
         }
-        double edible = piece.get().quantity().edible().value();
-        return grams >= edible * 0.9
+        return grams >= edible * MOST_OF_IT
                 ? Reply.wrong("That is nearly the whole piece (" + Math.round(edible) + " g without bone). Please weigh the trimmings alone.")
-                : Reply.go(fatter(piece.get(), part, grams));
+                : Reply.go(took(Taken.weighed(grams), piece.map(each -> fatter(each, grams / edible))));
     }
 
-    private Next fatter(Ingredient piece, Part.Kind part, double grams) {
-        Food food = piece.food().withShare(part, Range.exactly(grams / piece.quantity().edible().value()));
-        Dish dish = bench.demo().dish().with(new Ingredient(piece.id(), food, piece.quantity(), piece.preparation()));
-        Plan plan = bench.demo().plan().edited(index, each -> each.with(with(Taken.weighed(grams))));
-        return bench.changed(bench.demo().with(dish).with(plan), "This piece was fatter than typical, so its start has been put right as well.");
+    private static final double MOST_OF_IT = 0.7;
+
+    private Part.Kind part() {
+        return change.kind() == ChangeKind.TRIM ? Part.Kind.FAT : Part.Kind.SKIN;
+    }
+
+    /** The ingredient with the share of fat or skin that its cut has on the shelf; empty where nothing comes off a piece. */
+    private Optional<Ingredient> asSold() {
+        boolean fromPiece = change.kind() == ChangeKind.TRIM || change.kind() == ChangeKind.SKIN_OFF;
+        return bench.demo().dish().ingredient(change.of()).filter(piece -> fromPiece).map(piece -> new Ingredient(piece.id(),
+                bench.desk().study().shelf().food(piece.food().id()).orElse(piece.food()), piece.quantity(), piece.preparation()));
+    }
+
+    private Ingredient fatter(Ingredient piece, double share) {
+        return new Ingredient(piece.id(), piece.food().withShare(part(), Range.exactly(share)), piece.quantity(), piece.preparation());
+    }
+
+    private Next took(Taken taken, Optional<Ingredient> piece) {
+        Dish before = bench.demo().dish();
+        Dish dish = piece.map(before::with).orElse(before);
+        Plan plan = bench.demo().plan().edited(index, each -> each.with(with(taken)));
+        double was = start(before);
+        double is = start(dish);
+        String words = Math.abs(was - is) < 0.05 ? "Changed."
+                : "By this weight the piece was not a typical one: the start is " + Written.number(is) + " g a serve now, it was " + Written.number(was) + ".";
+        return bench.changed(bench.demo().with(dish).with(plan), words);
+    }
+
+    private double start(Dish dish) {
+        return Ledger.outcome(dish, List.of(), bench.desk().study().books()).of(Nutrient.FASAT, Basis.SERVE);
     }
 
     private Next askWater(Dilute dilute) {
@@ -168,8 +193,14 @@ final class ChangeQuestions {
         double concentrate = bench.desk().before().item(dilute.of()).map(Dilute::volume).orElse(0.0);
         return ask(new Question(title(), "poured into the pot", List.of("Together there are about " + Math.round(concentrate + water.value())
                 + " ml. Pour all of it and nothing is saved; what stays in the jug is kept for another dish."), millilitres(dilute.poured()),
-                text -> volume(text).map(poured -> Reply.go(replaced(new Dilute(dilute.of(), water, poured))))
+                text -> volume(text).map(poured -> poured(new Dilute(dilute.of(), water, poured), concentrate + water.value()))
                         .orElseGet(() -> Reply.wrong(notVolume(text)))));
+    }
+
+    private Reply poured(Dilute dilute, double together) {
+        return dilute.poured().value() > together + 1
+                ? Reply.wrong("More cannot be poured than there is: together they make " + Math.round(together) + " ml.")
+                : Reply.go(replaced(dilute));
     }
 
     private static String millilitres(Millilitres volume) {
@@ -208,7 +239,7 @@ final class ChangeQuestions {
                         .orElseGet(() -> Reply.wrong(Shares.expected(text)))));
     }
 
-    private Next askWhole(String question, int now, java.util.function.IntFunction<Change> change) {
+    private Next askWhole(String question, int now, IntFunction<Change> change) {
         return ask(new Question(question, "number", List.of("A whole number; 0 for none."), String.valueOf(now), text ->
                 text.matches("\\d{1,4}") ? Reply.go(replaced(change.apply(Integer.parseInt(text))))
                         : Reply.wrong("\"" + text + "\" is not a whole number from 0 to 9999.")));

@@ -6,6 +6,7 @@ import hobside.dish.Names;
 import hobside.dish.Pot;
 import hobside.food.Nutrient;
 import hobside.measure.Amount;
+import hobside.screen.Area;
 import hobside.screen.Frame;
 import hobside.screen.Glyphs;
 import hobside.screen.Lines;
@@ -36,7 +37,7 @@ final class DishPane {
         double most = most(bench.desk().before());
         for (int i = 0; i < room && first + i <= rows.size(); i++) {
             boolean cursor = bench.spot().dishRow() == first + i;
-            Frame line = frame.part(new hobside.screen.Area(1 + i, 0, 1, frame.width()));
+            Frame line = frame.part(new Area(1 + i, 0, 1, frame.width()));
             if (first + i < rows.size()) {
                 row(line, rows.get(first + i), bench.desk().now(), most);
             } else {

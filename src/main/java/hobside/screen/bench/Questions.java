@@ -3,13 +3,15 @@ package hobside.screen.bench;
 import hobside.dish.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
-import hobside.dish.MethodStep;
+import hobside.dish.Names;
+import hobside.file.Limits;
 import hobside.dish.Plan;
 import hobside.dish.Quantity;
-import hobside.dish.Stage;
 import hobside.food.CookingMethod;
 import hobside.food.Food;
 import hobside.food.Weigher;
+import hobside.guide.Component;
+import hobside.guide.Guide;
 import hobside.measure.Amount;
 import hobside.measure.SpoonSet;
 import hobside.screen.Next;
@@ -18,8 +20,8 @@ import hobside.screen.ask.FindScreen;
 import hobside.screen.ask.LineScreen;
 import hobside.screen.ask.Menu;
 import hobside.screen.ask.MenuScreen;
-import hobside.screen.ask.Question;
 import hobside.screen.ask.Question.Reply;
+import hobside.screen.ask.Question;
 import hobside.screen.desk.Desk;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,10 +63,18 @@ final class Questions {
         List<String> units = new Weigher(spoons).unitsFor(wanted.food());
         return Next.to(LineScreen.of(back, new Question(wanted.title(), "how much", List.of("For example: 2 " + units.get(0)
                 + ", 500 g, 1 1/2 kg. It can be measured in: " + String.join("; ", units) + "."), wanted.first(), text -> {
-                    Optional<Quantity> quantity = Amount.parse(text).flatMap(amount -> Quantity.of(amount, wanted.food(), spoons));
+                    Optional<Quantity> quantity = Amount.parse(text).map(amount -> counted(amount, wanted.food()))
+                            .flatMap(amount -> Quantity.of(amount, wanted.food(), spoons));
                     return quantity.filter(Questions::isSensible).map(known -> Reply.go(then.apply(known)))
                             .orElseGet(() -> Reply.wrong(whyNot(text, wanted.food(), units)));
                 })));
+    }
+
+    /** A bare number counts pieces where the food has a measure that is a piece: "2" of stock cubes is two cubes. */
+    private static Amount counted(Amount amount, Food food) {
+        return food.handling().measures().stream().map(measure -> measure.name()).findFirst()
+                .filter(name -> amount.unit().isEmpty() && !name.startsWith("cup") && !name.startsWith("tbsp") && !name.startsWith("tsp"))
+                .map(name -> Amount.of(amount.count(), name)).orElse(amount);
     }
 
     private static boolean isSensible(Quantity quantity) {
@@ -72,9 +82,13 @@ final class Questions {
     }
 
     private static String whyNot(String text, Food food, List<String> units) {
-        return Amount.parse(text).isEmpty()
-                ? "\"" + text + "\" is not an amount. Write a number and a unit, such as 2 " + units.get(0) + " or 500 g."
-                : "That cannot be weighed for " + food.name() + ", or is nothing, or more than 1,000 kg. Units: " + String.join("; ", units) + ".";
+        Optional<Amount> amount = Amount.parse(text);
+        if (amount.isEmpty()) {
+            return "\"" + text + "\" is not an amount. Write a number and a unit, such as 2 " + units.get(0) + " or 500 g.";
+        }
+        boolean known = units.contains(amount.get().unit());
+        return known ? "That is nothing at all, or more than 1,000 kg." : "\"" + text + "\" cannot be weighed: " + food.name()
+                + " is measured in " + String.join("; ", units) + ".";
     }
 
     /** Another amount of an ingredient of the dish. */
@@ -96,7 +110,7 @@ final class Questions {
         ways.add(List.of(CookingMethod.PAN_BROWNED, CookingMethod.STEWED));
         ways.add(List.of(CookingMethod.PAN_BROWNED, CookingMethod.BRAISED));
         List<Menu.Row> rows = ways.stream().map(way -> new Menu.Row(Cooking.name(way), "", Cooking.about(way))).toList();
-        Menu menu = new Menu("How is the " + hobside.dish.Names.brief(row) + " cooked?",
+        Menu menu = new Menu("How cooked: the " + Names.brief(row),
                 "It decides how much fat runs out of it, and where that fat goes.", rows, index -> bench.changed(
                         bench.demo().with(bench.demo().dish().with(row.with(row.preparation().withCook(ways.get(index))))),
                         "Cooked: " + Cooking.name(ways.get(index)) + "."));
@@ -109,10 +123,10 @@ final class Questions {
         return Next.to(LineScreen.of(bench, new Question("How many serves does the dish give as its people cook it?", "serves",
                 List.of("This writes the dish down as it is. To share the same pot with more people as a change, use the row of the whole pot."),
                 String.valueOf(serving.serves()), text -> {
-                    if (!text.matches("\\d{1,5}") || Integer.parseInt(text) < 1 || Integer.parseInt(text) > Dish.Serving.MOST) {
-                        return Reply.wrong("\"" + text + "\" is not a number of serves. Write a whole number from 1 to 10000.");
+                    if (serves(text).isEmpty()) {
+                        return Reply.wrong(notServes(text));
                     }
-                    Dish.Serving other = new Dish.Serving(Integer.parseInt(text), serving.spoons(), serving.moisture());
+                    Dish.Serving other = new Dish.Serving(serves(text).get(), serving.spoons(), serving.moisture());
                     return Reply.go(bench.changed(bench.demo().with(bench.demo().dish().with(other)), "Serves changed."));
                 })));
     }
@@ -121,39 +135,62 @@ final class Questions {
     static Next name(Bench bench) {
         Dish dish = bench.demo().dish();
         return Next.to(LineScreen.of(bench, new Question("What is the dish called?", "name",
-                List.of("As its people call it."), dish.name(), text -> text.isEmpty()
-                        ? Reply.wrong("A dish needs a name, so that it can be saved and found again.")
+                List.of("As its people call it."), dish.name(), text -> badName(text)
+                        ? Reply.wrong(NAME_WANTED)
                         : Reply.go(bench.changed(bench.demo().with(dish.with(new Dish.Heading(text, dish.heading().story()))), "Renamed.")))));
     }
 
     /** A new dish, from nothing; what was on the bench is kept. */
     static Next newDish(Bench bench) {
         return Next.to(LineScreen.of(bench, new Question("A new dish: what is it called?", "name",
-                List.of("What you did on " + bench.demo().dish().name() + " is kept; o opens it again."), "", text -> text.isEmpty()
-                        ? Reply.wrong("A dish needs a name, so that it can be saved and found again.")
-                        : Reply.go(Next.to(fresh(bench, text))))));
+                List.of("What you did on " + bench.demo().dish().name() + " is kept; o opens it again."), "", text -> badName(text) ? Reply.wrong(NAME_WANTED) : Reply.go(askServes(bench, text)))));
     }
 
-    private static Bench fresh(Bench bench, String name) {
-        List<MethodStep> method = List.of(new MethodStep(Stage.PREPARE, "Get everything ready.", 15),
-                new MethodStep(Stage.BROWN, "Brown what is to be browned.", 10), new MethodStep(Stage.SIMMER, "Cook until done.", 40),
-                new MethodStep(Stage.SERVE, "Dish up.", 5));
-        Dish dish = new Dish(new Dish.Heading(name, ""), new Dish.Serving(8, SpoonSet.METRIC, 0), List.of(), method);
+    private static final String NAME_WANTED = "A dish needs a name of 1 to " + Limits.NAME + " letters, so that it can be saved and found again.";
+
+    private static boolean badName(String text) {
+        return text.isEmpty() || text.length() > Limits.NAME;
+    }
+
+    private static Next askServes(Bench bench, String name) {
+        return Next.to(LineScreen.of(bench, new Question(name + ": how many does it serve?", "serves", List.of("As its people cook it."), "8",
+                text -> serves(text).isPresent() ? Reply.go(Next.to(fresh(bench, name, serves(text).get()))) : Reply.wrong(notServes(text)))));
+    }
+
+    private static Optional<Integer> serves(String text) {
+        return Optional.of(text).filter(typed -> typed.matches("\\d{1,5}")).map(Integer::parseInt)
+                .filter(number -> number >= 1 && number <= Dish.Serving.MOST);
+    }
+
+    private static String notServes(String text) {
+        return "\"" + text + "\" is not a number of serves. Write a whole number from 1 to " + Dish.Serving.MOST + ".";
+    }
+
+    private static Bench fresh(Bench bench, String name, int serves) {
+        Dish dish = new Dish(new Dish.Heading(name, ""), new Dish.Serving(serves, SpoonSet.METRIC, 0), List.of(), List.of());
         return Bench.of(Desk.of(bench.desk().study(), Demo.of(dish), Desk.Kept.NOT_YET),
-                "Press a to write in the first ingredient, v to say how many it serves.");
+                "Press a to write in the first ingredient; y for the steps of its method.");
     }
 
     /** Which published guide a serve is held against. */
     static Next guide(Bench bench) {
-        List<hobside.guide.Guide> guides = bench.desk().study().guides().stream()
-                .filter(guide -> guide.line(hobside.guide.Component.SATURATED).isPresent()).toList();
+        List<Guide> guides = bench.desk().study().guides().stream()
+                .filter(guide -> guide.line(Component.SATURATED).isPresent()).toList();
         List<Menu.Row> rows = guides.stream().map(guide -> new Menu.Row(guide.published().named(),
-                guide.line(hobside.guide.Component.SATURATED).map(hobside.guide.Guide.Line::written).orElse("no figure for saturated fat"),
+                guide.line(Component.SATURATED).map(Guide.Line::written).orElse("no figure for saturated fat"),
                 guide.sentence() + " Source: " + guide.published().citation().written() + ".")).toList();
         int now = Math.max(0, guides.stream().map(guide -> guide.published().key()).toList().indexOf(bench.demo().guide()));
         return Next.to(MenuScreen.of(bench, new Menu("The guide for a day", "Each is its own country's or body's; say which when you speak.",
                 rows, index -> bench.changed(bench.demo().withGuide(guides.get(index).published().key()),
                         "Held against the " + guides.get(index).published().named() + ".")), now));
+    }
+
+    /** The last steps are in the program only: leaving would lose them, so that is asked first. */
+    static Next leaveUnkept(Bench bench) {
+        List<Menu.Row> rows = List.of(new Menu.Row("stay", "", "Nothing is lost while the program runs. Free the disk or the folder, then press s."),
+                new Menu.Row("leave, and lose what could not be kept", "", "What was kept before is on the disk and stays there."));
+        Menu menu = new Menu("The last steps could not be kept", bench.said(), rows, index -> index == 0 ? Next.to(bench) : Next.leave());
+        return Next.to(MenuScreen.of(bench, menu, 0));
     }
 
     /** A note beside a change. */

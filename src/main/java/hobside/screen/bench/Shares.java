@@ -1,6 +1,7 @@
 package hobside.screen.bench;
 
 import hobside.measure.Amount;
+import hobside.measure.Grams;
 import java.util.Optional;
 
 /** Reads shares and weights as people type them. */
@@ -29,8 +30,8 @@ final class Shares {
                 .flatMap(amount -> switch (amount.unit()) {
                     case "g", "" -> Optional.of(amount.count());
                     case "kg" -> Optional.of(amount.count() * 1000);
-                    case "lb" -> Optional.of(amount.count() * hobside.measure.Grams.PER_POUND);
-                    case "oz" -> Optional.of(amount.count() * hobside.measure.Grams.PER_OUNCE);
+                    case "lb" -> Optional.of(amount.count() * Grams.PER_POUND);
+                    case "oz" -> Optional.of(amount.count() * Grams.PER_OUNCE);
                     default -> Optional.<Double>empty();
                 })
                 .filter(grams -> grams <= 1_000_000);

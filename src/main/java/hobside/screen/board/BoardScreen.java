@@ -43,7 +43,9 @@ public record BoardScreen(Bench bench, int told) implements Screen {
 
     /** The board after the change that the cursor of the plan stands on; the finished total when it stands on the dish. */
     public static BoardScreen of(Bench bench) {
-        return new BoardScreen(bench, bench.planIndex().map(index -> index + 1).orElse(bench.demo().plan().size()));
+        int told = bench.planIndex().map(index -> (int) bench.desk().ledger().steps().subList(0, index + 1).stream().filter(Step::counts).count())
+                .orElse((int) bench.desk().ledger().steps().stream().filter(Step::counts).count());
+        return new BoardScreen(bench, told);
     }
 
     @Override
@@ -56,14 +58,19 @@ public record BoardScreen(Bench bench, int told) implements Screen {
 
     private Next act(Action action) {
         return switch (action) {
-            case ON -> Next.to(new BoardScreen(bench, Math.min(told + 1, bench.demo().plan().size())));
+            case ON -> Next.to(new BoardScreen(bench, Math.min(told + 1, steps().size())));
             case BACK_ONE -> Next.to(new BoardScreen(bench, Math.max(0, told - 1)));
             case CLOSE -> Next.to(bench);
         };
     }
 
+    /** The changes that do something; those that are off or cannot be made are no steps for an audience. */
+    private List<Step> steps() {
+        return bench.desk().ledger().steps().stream().filter(Step::counts).toList();
+    }
+
     private Totals now() {
-        return told == 0 ? bench.desk().ledger().start() : bench.desk().ledger().steps().get(told - 1).after();
+        return told == 0 ? bench.desk().ledger().start() : steps().get(told - 1).after();
     }
 
     @Override
@@ -83,7 +90,7 @@ public record BoardScreen(Bench bench, int told) implements Screen {
         if (told == 0) {
             return "As it is cooked here";
         }
-        Step step = bench.desk().ledger().steps().get(told - 1);
+        Step step = steps().get(told - 1);
         return told + ". " + Names.title(step.planned().change(), bench.demo().dish(), bench.demo().plan());
     }
 
@@ -96,7 +103,7 @@ public record BoardScreen(Bench bench, int told) implements Screen {
         var saved = whole.saved(Nutrient.FASAT, Basis.SERVE).range();
         String words = Written.moved(Nutrient.FASAT, saved);
         if (!words.equals("same")) {
-            frame.put(row + 4, at + 1, words, saved.typical() > 0 ? Style.GOOD : Style.WARN);
+            frame.put(row + 4, at + 1, words + " in all", saved.typical() > 0 ? Style.GOOD : Style.WARN);
         }
     }
 

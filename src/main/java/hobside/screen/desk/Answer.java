@@ -38,6 +38,9 @@ public sealed interface Answer {
     /** The prices have changed: what the program knows from now on, and the list that was written, if it was one. */
     record Priced(Study study, Optional<PriceFile> list, String words) implements Answer {}
 
+    /** A step could not be put away: the work is in the program only, until it can be. */
+    record NotKept(String words) implements Answer {}
+
     /** It did not work; nothing on disk has changed. The sentence says what to do. */
     record Failed(String words) implements Answer {}
 }

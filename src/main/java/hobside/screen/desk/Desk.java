@@ -28,6 +28,17 @@ public final class Desk {
     public record Kept(String name, String words) {
 
         public static final Kept NOT_YET = new Kept("", "not changed yet");
+
+        private static final String LOST = "NOT KEPT";
+
+        /** The last step could not be put away. */
+        public Kept lost() {
+            return new Kept(name, LOST);
+        }
+
+        public boolean isLost() {
+            return words.equals(LOST);
+        }
     }
 
     private Desk(Study study, Demo demo, Past past, Kept kept) {

@@ -65,7 +65,7 @@ public final class DiskWork implements EffectRunner {
             remember(version.name());
             return new Answer.Stored(new Desk.Kept(version.name(), "kept " + time()), words);
         }
-        return new Answer.Failed(saving.said());
+        return new Answer.NotKept(saving.said());
     }
 
     private void remember(String name) {
@@ -82,7 +82,7 @@ public final class DiskWork implements EffectRunner {
     private Answer saved(Work.Save save) {
         Saving demo = kitchen.save(save.demo(), version(save.name(), save.demo()), study.shelf());
         if (!(demo instanceof Saving.Saved saved)) {
-            return new Answer.Failed(demo.said());
+            return new Answer.NotKept(demo.said());
         }
         String name = saved.version().name();
         for (Saving printed : List.of(kitchen.write(name, "txt", Scripts.text(save.demo(), study)),

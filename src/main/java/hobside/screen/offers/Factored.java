@@ -1,6 +1,7 @@
 package hobside.screen.offers;
 
 import hobside.dish.Change;
+import hobside.dish.Taken;
 import hobside.dish.Item;
 import hobside.food.Cookery;
 import hobside.food.Factors;
@@ -26,7 +27,16 @@ final class Factored {
             case COOK_ANOTHER_WAY -> item.map(each -> melting(cookery, each)).orElse("");
             case ADD, BULK_OUT, LEAVE_OUT, SWAP, CUT_DOWN, DILUTE, SMALLER_SERVE, MORE_PEOPLE -> "no typical figure is needed, only the amounts";
         };
+        Optional<Taken> taken = Taken.of(change);
+        if (taken.isPresent() && !taken.get().isTypical()) {
+            return own(taken.get()) + (foods.isEmpty() ? "" : "; " + foods);
+        }
         return factor + (foods.isEmpty() ? "" : "; " + foods);
+    }
+
+    private static String own(Taken taken) {
+        return taken.weighed().isPresent() ? "weighed by you: " + Math.round(taken.weighed().getAsDouble()) + " g"
+                : "your own share: " + percent(taken.share().orElse(0));
     }
 
     private static String factor(Cookery cookery, Factors.Name name) {

@@ -47,7 +47,13 @@ public record OffersScreen(Bench bench, Optional<Ingredient> about, List<Offer> 
     }
 
     String title() {
-        return about.map(ingredient -> "Changes for the " + Names.brief(ingredient)).orElse("Changes for the whole pot");
+        return about.map(ingredient -> "Changes for the " + Names.brief(now(ingredient))).orElse("Changes for the whole pot");
+    }
+
+    /** The ingredient, or what a swap of the plan has put in its place. */
+    private Ingredient now(Ingredient ingredient) {
+        return bench.desk().now().item(ingredient.id()).filter(item -> !item.food().id().equals(ingredient.food().id()))
+                .map(item -> Ingredient.of(item.food().id(), item.food(), ingredient.quantity())).orElse(ingredient);
     }
 
     Optional<Offer> current() {

@@ -32,7 +32,7 @@ final class OffersView {
 
     static void draw(OffersScreen screen, Frame frame) {
         BenchView.title(screen.bench(), frame, "Bench");
-        frame.put(2, 1, screen.title(), Style.TITLE);
+        frame.put(2, 1, Lines.fit(screen.title(), frame.width() - (frame.width() < 76 ? 38 : 45)), Style.TITLE);
         int end = frame.width() - 2;
         frame.putRight(2, end, "cost", Style.QUIET);
         frame.putRight(2, end - COST, "energy", Style.QUIET);

@@ -5,6 +5,7 @@ import hobside.dish.Change;
 import hobside.dish.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
+import hobside.dish.Names;
 import hobside.dish.Plan;
 import hobside.dish.Preparation;
 import hobside.dish.Quantity;
@@ -27,7 +28,7 @@ final class OtherFood {
     static Next ask(OffersScreen offers) {
         Bench bench = offers.bench();
         Optional<Ingredient> about = offers.about();
-        String title = about.map(old -> "In place of the " + hobside.dish.Names.brief(old) + ": find the food").orElse("Add to the pot: find the food");
+        String title = about.map(old -> "In place of the " + Names.brief(old) + ": find the food").orElse("Add to the pot: find the food");
         return Next.to(FindScreen.of(offers, new FindScreen.Search(title, bench.desk().demoShelf(),
                 (here, food) -> about.map(old -> swap(here, bench, old, food)).orElseGet(() -> add(here, bench, food)))));
     }

@@ -24,7 +24,7 @@ public final class OpenScreen {
 
     private static Menu.Row row(Answer.Choice choice) {
         return switch (choice.kind()) {
-            case DEMO -> new Menu.Row(choice.title(), "demo", "Saved as " + choice.name() + " in the scripts folder, with its plan.");
+            case DEMO -> new Menu.Row(choice.title(), "demo " + choice.name(), "Saved as " + choice.name() + " in the scripts folder, with its plan.");
             case OWN_DISH -> new Menu.Row(choice.title(), "your dish", "From " + choice.name() + " in your kitchen folder, as it is cooked.");
             case BUNDLED_DISH -> new Menu.Row(choice.title(), "bundled dish", "A dish of the Ropewalk Kitchen in Ostrey Landing, an invented town. "
                     + "Its prices are invented too.");

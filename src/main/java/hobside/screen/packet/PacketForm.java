@@ -1,5 +1,6 @@
 package hobside.screen.packet;
 
+import hobside.file.Limits;
 import hobside.food.Doubt;
 import hobside.food.Food;
 import hobside.food.Handling;
@@ -58,7 +59,7 @@ public record PacketForm(Origin origin, Map<PacketRow, Typing> typed, Set<String
     private static final String COPY = "copied from ";
 
     private static String cut(String words) {
-        return words.length() <= hobside.file.Limits.NAME ? words : words.substring(0, hobside.file.Limits.NAME);
+        return words.length() <= Limits.NAME ? words : words.substring(0, Limits.NAME);
     }
 
     private static PacketForm of(Origin origin, Food food) {

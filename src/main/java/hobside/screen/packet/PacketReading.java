@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -146,7 +147,7 @@ final class PacketReading {
         if (text.isEmpty()) {
             return Optional.empty();
         }
-        Matcher matcher = MEASURE.matcher(text.toLowerCase(java.util.Locale.ROOT));
+        Matcher matcher = MEASURE.matcher(text.toLowerCase(Locale.ROOT));
         Optional<Measure> measure = matcher.matches() && matcher.group(1).length() <= Limits.ID
                 ? grams(matcher.group(2)).map(grams -> new Measure(matcher.group(1), Grams.of(grams), wasAsBought(matcher.group(1)))) : Optional.empty();
         if (measure.isEmpty()) {

@@ -1,6 +1,8 @@
 package hobside.screen.packet;
 
 import hobside.food.Doubt;
+import hobside.food.PacketLabel;
+import hobside.food.Printed;
 import hobside.guide.Allergens;
 import hobside.screen.Area;
 import hobside.screen.Frame;
@@ -12,6 +14,7 @@ import hobside.talk.Written;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 /** Draws the form: its lines, what each comes to in 100 g, and below what is hard to believe or what to write in this line. */
@@ -60,7 +63,7 @@ final class PacketView {
         if (doubts.stream().anyMatch(doubt -> PacketRow.of(doubt.about()).equals(row))) {
             return new Beside(Glyphs.LEFT + " look again", Style.WARN);
         }
-        String hundred = row.printed().map(reading::inHundredGrams).filter(java.util.OptionalDouble::isPresent)
+        String hundred = row.printed().map(reading::inHundredGrams).filter(OptionalDouble::isPresent)
                 .map(figure -> "= " + Written.number(figure.getAsDouble()) + " in 100 g").orElse("");
         return new Beside(hundred, Style.QUIET);
     }
@@ -129,9 +132,9 @@ final class PacketView {
                 : "The energy is checked once energy, fat, carbohydrate and protein are there.";
     }
 
-    private static boolean isEnergyChecked(hobside.food.PacketLabel label) {
-        boolean energy = label.of(hobside.food.Printed.KILOJOULES).isPresent() || label.of(hobside.food.Printed.KILOCALORIES).isPresent();
-        boolean carbohydrate = label.of(hobside.food.Printed.CARBOHYDRATE).isPresent() || label.totalCarbohydrate().isPresent();
-        return energy && carbohydrate && label.of(hobside.food.Printed.FAT).isPresent() && label.of(hobside.food.Printed.PROTEIN).isPresent();
+    private static boolean isEnergyChecked(PacketLabel label) {
+        boolean energy = label.of(Printed.KILOJOULES).isPresent() || label.of(Printed.KILOCALORIES).isPresent();
+        boolean carbohydrate = label.of(Printed.CARBOHYDRATE).isPresent() || label.totalCarbohydrate().isPresent();
+        return energy && carbohydrate && label.of(Printed.FAT).isPresent() && label.of(Printed.PROTEIN).isPresent();
     }
 }

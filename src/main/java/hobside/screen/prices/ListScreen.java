@@ -4,6 +4,7 @@ import hobside.file.PriceFile;
 import hobside.food.Food;
 import hobside.food.PriceList;
 import hobside.food.UnitPrice;
+import hobside.measure.Money;
 import hobside.screen.Area;
 import hobside.screen.Frame;
 import hobside.screen.Key;
@@ -149,6 +150,6 @@ public record ListScreen(PricesScreen lists, PriceFile file, int cursor, String 
     }
 
     private String bare(double minor) {
-        return hobside.measure.Money.rounded(minor, file.list().currency()).digits();
+        return Money.rounded(minor, file.list().currency()).digits();
     }
 }

@@ -1,5 +1,6 @@
 package hobside.screen.prices;
 
+import hobside.file.Limits;
 import hobside.file.PriceFile;
 import hobside.food.PriceList;
 import hobside.measure.Currency;
@@ -11,6 +12,7 @@ import hobside.screen.desk.Work;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** The three questions before a new price list: where, when, and in which money. A copy keeps the money. */
@@ -21,7 +23,7 @@ final class NewList {
     static Next ask(PricesScreen lists, Optional<PriceList> copied) {
         String first = copied.map(list -> list.heading().place()).orElse("");
         return Next.to(LineScreen.of(lists, new Question("Where are the prices taken?", "place", List.of("The shop or market, as people call it."), first,
-                place -> place.isEmpty() || place.length() > hobside.file.Limits.NAME ? Reply.wrong("A list needs a place of at most " + hobside.file.Limits.NAME + " characters.")
+                place -> place.isEmpty() || place.length() > Limits.NAME ? Reply.wrong("A list needs a place of at most " + Limits.NAME + " characters.")
                         : Reply.go(when(lists, place, copied)))));
     }
 
@@ -48,7 +50,7 @@ final class NewList {
         String first = lists.bench().desk().study().books().prices().currency().code();
         return Next.to(LineScreen.of(lists, new Question("In which money?", "code", List.of(
                 "The three letters of ISO 4217: EUR, GBP, AUD, JPY ... XXX stands for no currency."), first, code -> {
-                    Optional<Currency> currency = Currency.of(code.toUpperCase(java.util.Locale.ROOT));
+                    Optional<Currency> currency = Currency.of(code.toUpperCase(Locale.ROOT));
                     return currency.map(known -> Reply.go(made(lists, PriceList.of(heading, known, List.of()))))
                             .orElseGet(() -> Reply.wrong("ISO 4217 has no currency \"" + code + "\". Write its three letters, such as EUR."));
                 })));

@@ -1,5 +1,7 @@
 package hobside.screen.read;
 
+import hobside.file.Scripts;
+import hobside.screen.Area;
 import hobside.screen.Frame;
 import hobside.screen.Key;
 import hobside.screen.Keys;
@@ -8,10 +10,11 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.TextWidth;
 import hobside.screen.bench.Bench;
-import hobside.file.Scripts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.IntFunction;
 
 /** A page to read, scrolled by the arrow keys. Lines are wrapped to the width there is. */
@@ -107,7 +110,7 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
         frame.horizontal(frame.height() - 2, 0, frame.width() - 1);
         int part = lines.size() <= 4 ? 100 : Math.min(100, Math.round(100f * top / (lines.size() - 4)));
         frame.putRight(frame.height() - 1, frame.width() - 1, part + " %", Style.QUIET);
-        Keys.line(frame.part(new hobside.screen.Area(0, 0, frame.height(), frame.width() - 6)), List.of(Action.values()));
+        Keys.line(frame.part(new Area(0, 0, frame.height(), frame.width() - 6)), List.of(Action.values()));
     }
 
     private static List<String> wrapped(List<String> lines, int width) {
@@ -122,7 +125,7 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
         }
         String text = line.stripLeading();
         String indent = " ".repeat(Math.min(line.length() - text.length(), 20));
-        if (hobside.screen.TextWidth.of(line) <= width || text.isEmpty()) {
+        if (TextWidth.of(line) <= width || text.isEmpty()) {
             return List.of(line);
         }
         return Lines.wrap(text, width - indent.length()).stream().map(each -> indent + each).toList();
@@ -141,7 +144,7 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
     private static final int KEYS_WIDE = 18;
 
     private static Style style(String line) {
-        boolean heading = !line.isBlank() && line.equals(line.toUpperCase(java.util.Locale.ROOT)) && line.chars().anyMatch(Character::isLetter);
+        boolean heading = !line.isBlank() && line.equals(line.toUpperCase(Locale.ROOT)) && line.chars().anyMatch(Character::isLetter);
         return heading ? Style.STRONG : Style.PLAIN;
     }
 }

@@ -7,6 +7,7 @@ import hobside.screen.Outside;
 import hobside.screen.Size;
 import hobside.screen.Surroundings;
 import java.io.ByteArrayInputStream;
+import java.io.Console;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -82,7 +83,7 @@ public final class Opening {
 
     private static boolean isRealConsole() {
         try {
-            Object answer = java.io.Console.class.getMethod("isTerminal").invoke(System.console());
+            Object answer = Console.class.getMethod("isTerminal").invoke(System.console());
             return Boolean.TRUE.equals(answer);
         } catch (ReflectiveOperationException e) {
             // Before Java 22 there is a console only on a terminal.

@@ -3,6 +3,7 @@ package hobside.screen.terminal;
 import hobside.screen.Size;
 import java.io.IOException;
 import java.lang.ProcessBuilder.Redirect;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -77,7 +78,7 @@ final class Stty implements Tty {
                 .redirectError(Redirect.DISCARD)
                 .start();
         List<String> lines = new ArrayList<>(
-                List.of(new String(process.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.US_ASCII)
+                List.of(new String(process.getInputStream().readAllBytes(), StandardCharsets.US_ASCII)
                         .split("\n")));
         if (exitCode(process) != 0) {
             throw new IOException("stty could not be used on this terminal");

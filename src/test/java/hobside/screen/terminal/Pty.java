@@ -18,7 +18,7 @@ public final class Pty implements AutoCloseable {
     public static final String GO = "<go>";
 
     private static final Map<String, String> SETTINGS = Map.of("TERM", "xterm", "LC_ALL", "C.UTF-8", "SHELL", "/bin/sh");
-    private static final long PATIENCE_SECONDS = 20;
+    private static final long PATIENCE_SECONDS = 40;
     private static final long GLANCE_NANOS = 50_000;
 
     private final Process script;

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Starts the screens on a real terminal, with {@code java} alone and through the launcher. */
-@Timeout(60)
+@Timeout(150)
 class RealTerminalTest {
     private static final String BEFORE = "found=$(stty -g); ";
     private static final String AFTER = "; [ \"$found\" = \"$(stty -g)\" ] && echo set as it was";
@@ -179,7 +179,7 @@ class RealTerminalTest {
             pty.type("q");
             assertEquals(0, pty.end());
         }
-        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(20);
+        long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
         while (Files.readString(madeFor).startsWith("/another") && System.nanoTime() < until) {
             LockSupport.parkNanos(20_000_000);
         }
