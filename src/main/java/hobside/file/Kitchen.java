@@ -89,20 +89,7 @@ public final class Kitchen {
 
     /** The large tables that were brought in, by name; damaged ones are left out and reported. */
     List<OwnPack> ownPacks(List<InputProblem> problems) {
-        List<OwnPack> packs = new ArrayList<>();
-        for (Path path : folder.list(own(), ".pack", problems)) {
-            String file = path.getFileName().toString();
-            Read<RawFile> raw = folder.read(path);
-            problems.addAll(raw.problems());
-            if (raw.value().isPresent()) {
-                Read<OwnPack> pack = OwnPack.read(raw.value().get(), file.substring(0, file.length() - ".pack".length()));
-                problems.addAll(pack.problems());
-                if (pack.value().isPresent()) {
-                    packs.add(pack.value().get());
-                }
-            }
-        }
-        return packs;
+        return OwnPack.all(folder, own(), problems);
     }
 
     /** A name for a new file of the user's own, made from these words, that no file bears yet; short enough for a pack. */

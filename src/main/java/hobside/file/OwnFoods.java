@@ -131,7 +131,7 @@ public final class OwnFoods {
         FoodFiles.Sorted sorted = FoodFiles.sort(others, without);
         List<InputProblem> news = new ArrayList<>(sorted.problems());
         news.removeAll(FoodFiles.sort(others, before).problems());
-        return news.isEmpty() ? brokenDocument(before, without.with(sorted.foods())) : Optional.of(news.get(0).file());
+        return news.isEmpty() ? brokenDocument(before, Library.withPacks(without.with(sorted.foods()), OwnPack.all(kitchen, own, new ArrayList<>()))) : Optional.of(news.get(0).file());
     }
 
     private Optional<String> brokenDocument(Shelf before, Shelf after) {

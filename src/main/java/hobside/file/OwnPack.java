@@ -4,6 +4,7 @@ import hobside.food.Food;
 import hobside.food.Nutrient;
 import hobside.food.Shelf;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
@@ -23,6 +24,7 @@ public final class OwnPack implements Shelf.Source {
     /** Ids of 60 characters must have room for a number behind the name of the pack. */
     public static final int NAME = 30;
 
+    private static final String ENDING = ".pack";
     private static final byte[] MAGIC = "hobside pack/1\n".getBytes(StandardCharsets.US_ASCII);
     private static final int START = MAGIC.length + 4;
 
@@ -40,10 +42,11 @@ public final class OwnPack implements Shelf.Source {
         return name + "-";
     }
 
-    /** The bytes of a pack. Its foods have no parts and no class of flesh, and ids that begin with the name of the pack. */
+    /** The bytes of a pack. Its foods have no parts, no class of flesh and no packet, and ids that begin with the name of the pack. */
     public static byte[] bytes(String name, List<Food> foods) {
         for (Food food : foods) {
-            if (!food.id().startsWith(prefix(name)) || !food.parts().isEmpty() || food.handling().melts().isPresent()) {
+            if (!food.id().startsWith(prefix(name)) || !food.parts().isEmpty() || food.handling().melts().isPresent()
+                    || food.label().source().packet().isPresent()) {
                 throw new IllegalArgumentException("not a food for the pack " + name + ": " + food.id());
             }
         }
@@ -77,6 +80,24 @@ public final class OwnPack implements Shelf.Source {
             problems.add(0, "a damaged pack", Wanted.of("the bytes that hobside bring has written", "take a good copy of it, or bring in the table again"));
         }
         return Read.of(problems.isEmpty() ? Optional.of(new OwnPack(prefix(name), bytes)) : Optional.empty(), problems);
+    }
+
+    /** The packs of a folder by name; damaged ones are left out and reported. */
+    static List<OwnPack> all(Folder kitchen, Path own, List<InputProblem> problems) {
+        List<OwnPack> packs = new ArrayList<>();
+        for (Path path : kitchen.list(own, ENDING, problems)) {
+            String file = path.getFileName().toString();
+            Read<RawFile> raw = kitchen.read(path);
+            problems.addAll(raw.problems());
+            if (raw.value().isPresent()) {
+                Read<OwnPack> pack = read(raw.value().get(), file.substring(0, file.length() - ENDING.length()));
+                problems.addAll(pack.problems());
+                if (pack.value().isPresent()) {
+                    packs.add(pack.value().get());
+                }
+            }
+        }
+        return packs;
     }
 
     private record PackInt(byte[] bytes, int at) {

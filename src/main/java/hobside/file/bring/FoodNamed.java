@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Finds the food that somebody else's word means: by its id, its name or another name, singular or plural; else by the search. */
 final class FoodNamed {
@@ -56,6 +57,12 @@ final class FoodNamed {
     /** The food of exactly this id, name or other name. */
     Optional<Food> exactly(String words) {
         return shelf.food(words.strip()).or(() -> Optional.ofNullable(byName.get(plain(words))));
+    }
+
+    /** The food of exactly this name, and behind it what else the words fit; none when no food bears the name. */
+    List<Food> exactlyListed(String words) {
+        return exactly(words).map(food -> Stream.concat(Stream.of(food), near(words).stream().filter(other -> other != food)).limit(4).toList())
+                .orElse(List.of());
     }
 
     /** The foods that the words fit best, by the search of the shelf. */

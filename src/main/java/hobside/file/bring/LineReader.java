@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Reads an ingredient line: amount, unit, food and what is done to it first. What it is not sure of it says. */
 final class LineReader {
@@ -157,7 +158,8 @@ final class LineReader {
 
     /**
      * All words with what is said behind them ("chickpeas, tinned"), then the words alone, then fewer: first without those in
-     * front, which describe, then without those behind. Slips of the finger are forgiven only while all words are there.
+     * front, which describe, then without those behind; a food that bears the rest as its name comes before one that only fits.
+     * Slips of the finger are forgiven only while all words are there.
      */
     private Meant near(List<String> words, String preparation, boolean tinned) {
         String all = String.join(" ", words);
@@ -167,16 +169,25 @@ final class LineReader {
                 return new Meant(Optional.of(found.get(0)), found, false, preparation, "", "");
             }
         }
+        return fewer(words, preparation, foods::exactlyListed).or(() -> fewer(words, preparation, this::sharing))
+                .orElseGet(() -> new Meant(Optional.empty(), List.of(), false, preparation, "", ""));
+    }
+
+    private List<Food> sharing(String words) {
+        return foods.near(words).stream().filter(food -> FoodNamed.shares(food, words)).toList();
+    }
+
+    /** The longest run of the words with which something is found. */
+    private static Optional<Meant> fewer(List<String> words, String preparation, Function<String, List<Food>> search) {
         for (int gone = 1; gone < words.size(); gone++) {
             for (int front = gone; front >= 0; front--) {
-                String some = String.join(" ", words.subList(front, words.size() - (gone - front)));
-                List<Food> found = foods.near(some).stream().filter(food -> FoodNamed.shares(food, some)).toList();
+                List<Food> found = search.apply(String.join(" ", words.subList(front, words.size() - (gone - front))));
                 if (!found.isEmpty()) {
-                    return new Meant(Optional.of(found.get(0)), found, false, preparation, "", dropped(words, front, gone - front));
+                    return Optional.of(new Meant(Optional.of(found.get(0)), found, false, preparation, "", dropped(words, front, gone - front)));
                 }
             }
         }
-        return new Meant(Optional.empty(), List.of(), false, preparation, "", "");
+        return Optional.empty();
     }
 
     private static String dropped(List<String> words, int front, int back) {

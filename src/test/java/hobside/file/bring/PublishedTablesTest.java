@@ -6,12 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
+import hobside.Fixtures;
+import hobside.dish.Demo;
 import hobside.file.InputProblem;
 import hobside.file.Kitchen;
 import hobside.file.Library;
 import hobside.file.Read;
 import hobside.file.Saving;
+import hobside.file.Version;
 import hobside.food.Food;
+import hobside.food.Handling;
+import hobside.food.Label;
 import hobside.food.Nutrient;
 import hobside.food.Shelf;
 import java.io.IOException;
@@ -83,6 +88,21 @@ class PublishedTablesTest {
         assertEquals("foods/own/bank.pack", assertInstanceOf(Saving.Saved.class, new Taking(Kitchen.at(folder.resolve("other")), SHELF).take(review)).file());
         assertInstanceOf(Saving.NotSaved.class, new Taking(kitchen, SHELF).take(review), "never over another file");
         assertEquals("bank-2", kitchen.freeName(hobside.file.Own.PACK, "bank"));
+    }
+
+    @Test
+    void an_own_food_can_be_deleted_while_a_demo_uses_a_food_of_a_pack(@TempDir Path folder) throws IOException {
+        Kitchen kitchen = Kitchen.at(folder);
+        new Taking(kitchen, SHELF).take(review(MadeTables.of(9, 20).files(false)));
+        Shelf shelf = Library.load(kitchen).shelf();
+        Food brought = shelf.find("of bank 7", 1).get(0);
+        Demo demo = Demo.of(Fixtures.dish(Fixtures.ingredient(brought, 500)));
+        assertInstanceOf(Saving.Saved.class, kitchen.save(demo, Version.fresh("bank pot"), shelf));
+        assertEquals(demo, kitchen.open("bank-pot", shelf).value().orElseThrow().demo());
+        Food own = kitchen.foods().add(Food.whole(Label.of("quay-bun", "quay bun"), Fixtures.composition(5, 2), Handling.PLAIN), shelf).food();
+        Shelf both = Library.load(kitchen).shelf();
+        assertEquals(own, both.food("quay-bun").orElseThrow());
+        assertInstanceOf(Saving.Saved.class, kitchen.foods().delete(own, both));
     }
 
     @Test
