@@ -29,9 +29,15 @@ public final class Plausibility {
     /** Each of the five sums was rounded by up to half a gram. Ours. */
     private static final double SUM_SLACK = 2.5;
 
+    /** g. Water is known from a table, whose components were analysed one by one; as in the files. Ours. */
+    private static final double TABLE_SLACK = 5;
+
     /** As in the files: 0.5 g or 4 % for fatty acids that were rounded one by one. Ours. */
     private static final double ACIDS_SLACK = 0.5;
     private static final double ACIDS_SHARE = 0.04;
+
+    /** g. Tables give fat in hundredths and fatty acids in thousandths. */
+    private static final double LAST_DIGIT = 0.01;
 
     /** g. Carbohydrate with fibre is what is left when all else is taken off, so it may be that much too small; as in the files. Ours. */
     private static final double BY_DIFFERENCE = 1;
@@ -98,9 +104,10 @@ public final class Plausibility {
                 : label.orZero(Printed.CARBOHYDRATE) + label.orZero(Printed.FIBRE);
         double sum = label.orZero(Printed.FAT) + carbohydrate + label.orZero(Printed.PROTEIN) + salt + label.orZero(Printed.ALCOHOL)
                 + label.orZero(Printed.WATER);
-        if (grams.isPresent() && sum > grams.getAsDouble() + SUM_SLACK) {
+        double slack = label.has(Printed.WATER) ? TABLE_SLACK : SUM_SLACK;
+        if (grams.isPresent() && sum > grams.getAsDouble() + slack) {
             doubt(Doubt.Check.SUM, Printed.FAT, "Fat, carbohydrate, fibre, protein and salt add up to " + written(sum) + " g in "
-                    + written(grams.getAsDouble()) + " g of food. There is room for " + written(SUM_SLACK) + " g of rounding, not for more.");
+                    + written(grams.getAsDouble()) + " g of food. There is room for " + written(slack) + " g of rounding, not for more.");
         }
     }
 
@@ -121,7 +128,7 @@ public final class Plausibility {
         double saturates = label.orZero(Printed.SATURATES);
         double acids = saturates + label.orZero(Printed.MONOUNSATURATES) + label.orZero(Printed.POLYUNSATURATES);
         // Up to half a gram of fat may be printed as 0 while its saturates are still printed in tenths (EU guidance of 2012).
-        if (label.has(Printed.FAT) && saturates > (fat == 0 ? ACIDS_SLACK : fat)) {
+        if (label.has(Printed.FAT) && saturates > (fat == 0 ? ACIDS_SLACK : fat + LAST_DIGIT)) {
             doubt(Doubt.Check.FATTY_ACIDS, Printed.SATURATES, "Saturates of " + written(saturates) + " g are more than the fat of " + written(fat)
                     + " g, of which they are a part.");
         } else if (label.has(Printed.FAT) && acids > fat + Math.max(ACIDS_SLACK, ACIDS_SHARE * fat)) {

@@ -8,6 +8,7 @@ import hobside.food.Shelf;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -114,7 +115,7 @@ class BadInputTest {
     void a_file_cut_anywhere_is_refused_with_a_line() throws IOException {
         byte[] whole = Bundled.file(Bundled.DISHES.get(0)).bytes();
         for (int length = 0; length < new String(whole, java.nio.charset.StandardCharsets.UTF_8).stripTrailing().length(); length += 7) {
-            Read<?> read = DemoReader.read(new RawFile("cut.json", java.util.Arrays.copyOf(whole, length)), SHELF);
+            Read<?> read = DemoReader.read(new RawFile("cut.json", Arrays.copyOf(whole, length)), SHELF);
             assertTrue(read.value().isEmpty(), "cut after " + length);
             assertTrue(length == 0 || read.problems().get(0).line() > 0, "cut after " + length);
         }

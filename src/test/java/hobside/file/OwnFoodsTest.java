@@ -26,6 +26,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -50,7 +51,7 @@ class OwnFoodsTest {
     private static Food biscuit(double fat, Measure... measures) {
         PacketLabel label = new PacketLabel(Amount.grams(30), Map.of(Printed.FAT, fat, Printed.CARBOHYDRATE, 18.0, Printed.SALT, 0.3));
         Source source = new Source(Source.PACKET, "").with(label, List.of(new Doubt.Overruled(Doubt.Check.ENERGY, "sweetened with \"maltitol\"")));
-        Handling handling = new Handling(1, Optional.empty(), 9, Optional.empty(), List.of(measures), new Handling.Warnings(java.util.Set.of("gluten-oats"), java.util.Set.of()));
+        Handling handling = new Handling(1, Optional.empty(), 9, Optional.empty(), List.of(measures), new Handling.Warnings(Set.of("gluten-oats"), Set.of()));
         return Food.whole(new Label("", "Oat biscuit", List.of(), "own", source), label.composition(Optional.empty()).orElseThrow(), handling);
     }
 

@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,7 +45,7 @@ class OwnPricesTest {
 
     private PriceFile saved(PriceFile list) {
         Saving.Saved saved = assertInstanceOf(Saving.Saved.class, kitchen.prices().save(list, SHELF));
-        return new PriceFile(list.list(), java.util.Optional.of(saved.version()));
+        return new PriceFile(list.list(), Optional.of(saved.version()));
     }
 
     @Test
@@ -106,7 +108,7 @@ class OwnPricesTest {
         Files.createSymbolicLink(root.resolve("foods/own/prices"), outside);
         assertInstanceOf(Saving.NotSaved.class, kitchen.prices().save(list("Quay", "EUR", SHELF, Map.of("butter", "3.50")), SHELF));
         assertInstanceOf(Saving.NotSaved.class, kitchen.prices().use(list("Quay", "EUR", SHELF, Map.of())));
-        try (java.util.stream.Stream<Path> written = Files.list(outside)) {
+        try (Stream<Path> written = Files.list(outside)) {
             assertEquals(0, written.count());
         }
         Files.delete(outside);

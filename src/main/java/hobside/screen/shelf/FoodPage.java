@@ -96,7 +96,18 @@ final class FoodPage {
 
     private String figure(Nutrient nutrient) {
         OptionalDouble known = food.composition().of(nutrient);
+        if (known.isEmpty() && nutrient == Nutrient.CHOCDF) {
+            return withoutFibre().map(least -> Written.figure(nutrient, new Figure(Range.exactly(least), true))).orElse("unknown");
+        }
         return known.isEmpty() ? "unknown" : Written.figure(nutrient, new Figure(Range.exactly(known.getAsDouble()), false));
+    }
+
+    /** Carbohydrate of a packet that does not print its fibre: there is at least so much. */
+    private Optional<Double> withoutFibre() {
+        Optional<PacketLabel> packet = food.label().source().packet();
+        OptionalDouble printed = packet.map(label -> label.of(Printed.CARBOHYDRATE)).orElse(OptionalDouble.empty());
+        OptionalDouble grams = packet.map(label -> label.grams(food.handling().density())).orElse(OptionalDouble.empty());
+        return printed.isPresent() && grams.isPresent() ? Optional.of(printed.getAsDouble() * 100 / grams.getAsDouble()) : Optional.empty();
     }
 
     private void kitchen() {

@@ -125,15 +125,19 @@ public record FoodScreen(ShelfScreen shelf, Food food, int top, String said) imp
 
     private Next edit() {
         if (!isOwn()) {
-            return Next.to(saying("It comes with the program and stays as it is. c copies it as a food of your own."));
+            return Next.to(saying(whose() + " and stays as it is. c copies it as a food of your own."));
         }
         return food.parts().isEmpty() ? Next.to(PacketScreen.of(shelf, PacketForm.edit(food)))
                 : Next.to(saying("It is put together from parts; change it in its file in foods/own. c copies it without its parts."));
     }
 
+    private String whose() {
+        return bench().desk().study().shelf().food(food.id()).isPresent() ? "It comes with the program" : "It came with the dish on the bench";
+    }
+
     private Next delete() {
         if (!isOwn()) {
-            return Next.to(saying("It comes with the program and stays on the shelf."));
+            return Next.to(saying(whose() + " and stays on the shelf."));
         }
         List<Menu.Row> rows = List.of(new Menu.Row("Keep it", "", "Nothing changes."),
                 new Menu.Row("Delete it", "", "Its file in foods/own is deleted. Dishes on the bench keep its figures."));

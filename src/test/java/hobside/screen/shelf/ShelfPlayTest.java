@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -72,13 +73,13 @@ class ShelfPlayTest {
         VirtualStage stage = shelf().type("coc cre");
         Golden.assertLooksAsKept("shelf-80x24", stage.frame());
         Golden.assertLooksAsKept("shelf-60x20", shelf(Size.LEAST).type("mince").frame());
-        Golden.assertLooksAsKept("shelf-120x40", shelf(WIDE).frame());
+        Golden.assertLooksAsKept("shelf-120x40", shelf(WIDE).type("milk").frame());
     }
 
     @Test
     void one_food_is_seen_in_full() {
         Golden.assertLooksAsKept("food-80x24", shelf().type("beef short rib").play("enter").frame());
-        Golden.assertLooksAsKept("food-60x20", shelf(Size.LEAST).type("butter").play("enter space").frame());
+        Golden.assertLooksAsKept("food-60x20", shelf(Size.LEAST).type("butter salted").play("enter space").frame());
         Golden.assertLooksAsKept("food-120x40", shelf(WIDE).type("milk whole").play("enter").frame());
     }
 
@@ -89,6 +90,13 @@ class ShelfPlayTest {
         assertTrue(shows(stage, "energy unknown"), stage.frame().text());
         assertTrue(shows(stage, "saturated unknown fat 20.0 g"), stage.frame().text());
         assertTrue(shows(stage, "sodium unknown"));
+    }
+
+    @Test
+    void carbohydrate_without_its_fibre_is_at_least_so_much() {
+        VirtualStage stage = fill(shelf().play("ctrl-n"), "oat biscuit", "30 g", "", "", "", "", "18").play("ctrl-s");
+        assertTrue(shows(stage, "carbohydrate ≥ 60.0 g"), stage.frame().text());
+        assertTrue(own("oat-biscuit").orElseThrow().composition().of(Nutrient.CHOCDF).isEmpty());
     }
 
     @Test
@@ -163,7 +171,7 @@ class ShelfPlayTest {
     void allergens_and_a_measure_go_with_the_food() {
         VirtualStage stage = biscuit(shelf()).play("page-down up up enter down down down enter escape down").type("biscuit 15 g").play("ctrl-s");
         Food food = own("oat-biscuit").orElseThrow();
-        assertEquals(java.util.Set.of("gluten-oats"), food.handling().warnings().allergens());
+        assertEquals(Set.of("gluten-oats"), food.handling().warnings().allergens());
         assertEquals("biscuit", food.handling().measures().get(0).name());
         assertTrue(shows(stage, "biscuit 15 g"));
         assertTrue(shows(stage, "oats (gluten)"), stage.frame().text());
