@@ -77,7 +77,7 @@ public record Library(Stock stock, Prices priced, Cookery cookery, List<InputPro
         return new Prices(lists, inUse);
     }
 
-    private static Shelf withPacks(Shelf shelf, List<OwnPack> packs) {
+    static Shelf withPacks(Shelf shelf, List<OwnPack> packs) {
         return packs.isEmpty() ? shelf : Shelf.drawingOn(new Layered(shelf, packs));
     }
 
