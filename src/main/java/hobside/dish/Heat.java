@@ -5,7 +5,6 @@ import hobside.food.Factor;
 import hobside.food.MeltClass;
 import hobside.food.Nutrient;
 import hobside.measure.Range;
-import java.util.Optional;
 
 /** What the fire does, change or no change: fat runs out of flesh, drips from a grill, and frying food drinks oil. */
 final class Heat {
@@ -24,9 +23,15 @@ final class Heat {
     }
 
     private static Pot heat(Pot pot, Item item, CookingMethod method, Kit kit) {
-        return !kit.memory().keeps() ? melt(pot, item, method, kit)
-                : pot.after(item, kit.memory().after(item, method, kit,
-                        fresh -> Memory.Became.of(melt(pot.alone(item), item, method, fresh), Optional.empty(), fresh)));
+        if (!kit.memory().keeps()) {
+            return melt(pot, item, method, kit);
+        }
+        Memory.Became known = kit.memory().known(item, method, kit.levels());
+        return pot.after(item, known != null ? known : kit.memory().keep(item, method, kit.levels(), heatedAlone(pot.alone(item), method, kit.noting())));
+    }
+
+    private static Memory.Became heatedAlone(Pot alone, CookingMethod method, Kit kit) {
+        return Memory.Became.of(melt(alone, alone.itemsInside().get(0), method, kit), kit);
     }
 
     private static Pot melt(Pot pot, Item item, CookingMethod method, Kit kit) {

@@ -21,6 +21,11 @@ public record Kit(Cookery cookery, Levels levels, Memory memory) {
         return new Kit(cookery, others, memory);
     }
 
+    /** For one piece of the working, to find out which factors that piece asks for. */
+    Kit noting() {
+        return at(levels.noting());
+    }
+
     double pick(String factor, Range range) {
         return levels.pick(factor, range);
     }

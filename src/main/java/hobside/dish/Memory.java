@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * What has become of each item under one change or over one fire. A dish is worked out some hundred times for one ledger – each
@@ -27,8 +26,13 @@ public final class Memory {
      */
     record Became(Pot pot, Optional<String> blocked, List<String> factors) {
 
+        /** Done with a kit of its own, so that the factors it asked for can be told. */
         static Became of(Pot pot, Optional<String> blocked, Kit kit) {
             return new Became(pot, blocked, List.copyOf(kit.levels().met()));
+        }
+
+        static Became of(Pot pot, Kit kit) {
+            return of(pot, Optional.empty(), kit);
         }
 
         Item item() {
@@ -76,24 +80,27 @@ public final class Memory {
     }
 
     /**
-     * What becomes of an item.
+     * What became of an item when this was done to it before; null when it never was at these levels.
      *
      * @param item null before anything is put in
-     * @param done the change, the fire or what is put in, told from others by identity
-     * @param work does it with a kit of its own, so that the factors it asks for can be told
+     * @param done the change, the fire or what is put in
      */
-    Became after(Item item, Object done, Kit kit, Function<Kit, Became> work) {
-        Levels.Moved moved = kit.levels().moved();
+    Became known(Item item, Object done, Levels levels) {
         Became became = known.get(new Work(item, done, Levels.NOTHING));
-        if (became == null || became.factors().contains(moved.factor())) {
-            became = known.get(new Work(item, done, moved));
+        if (became == null || became.factors().contains(levels.moved().factor())) {
+            became = known.get(new Work(item, done, levels.moved()));
         }
-        if (became == null) {
-            became = work.apply(kit.at(kit.levels().noting()));
-            boolean matters = became.factors().contains(moved.factor());
-            known.put(new Work(item, done, matters ? moved : Levels.NOTHING), became);
+        if (became != null) {
+            levels.note(became.factors());
         }
-        kit.levels().note(became.factors());
+        return became;
+    }
+
+    /** Remembers what became of an item, and gives it back. */
+    Became keep(Item item, Object done, Levels levels, Became became) {
+        boolean matters = became.factors().contains(levels.moved().factor());
+        known.put(new Work(item, done, matters ? levels.moved() : Levels.NOTHING), became);
+        levels.note(became.factors());
         return became;
     }
 }

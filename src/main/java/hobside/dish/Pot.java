@@ -35,19 +35,35 @@ public final class Pot {
 
     /** The pot with everything in it that the dish begins with. */
     Pot filled(Kit kit) {
-        return !kit.memory().keeps() ? withAll(kit)
-                : kit.memory().after(null, dish, kit, fresh -> Memory.Became.of(withAll(fresh), Optional.empty(), fresh)).pot();
+        if (!kit.memory().keeps()) {
+            return withAll(kit);
+        }
+        Memory.Became known = kit.memory().known(null, dish, kit.levels());
+        return (known != null ? known : kit.memory().keep(null, dish, kit.levels(), filledAnew(kit.noting()))).pot();
+    }
+
+    private Memory.Became filledAnew(Kit kit) {
+        return Memory.Became.of(withAll(kit), kit);
     }
 
     private Pot withAll(Kit kit) {
-        List<Item> all = new ArrayList<>(dish.ingredients().size());
-        dish.ingredients().forEach(ingredient -> all.add(first(ingredient, kit)));
+        List<Item> all = new ArrayList<>(dish.ingredients().size() + 4);
+        for (Ingredient ingredient : dish.ingredients()) {
+            all.add(first(ingredient, kit));
+        }
         return new Pot(dish, all, sharing, cookedOff);
     }
 
     private Item first(Ingredient ingredient, Kit kit) {
-        return !kit.memory().keeps() ? Item.of(ingredient, kit)
-                : kit.memory().after(null, ingredient, kit, fresh -> Memory.Became.of(alone(Item.of(ingredient, fresh)), Optional.empty(), fresh)).item();
+        if (!kit.memory().keeps()) {
+            return Item.of(ingredient, kit);
+        }
+        Memory.Became known = kit.memory().known(null, ingredient, kit.levels());
+        return (known != null ? known : kit.memory().keep(null, ingredient, kit.levels(), putIn(ingredient, kit.noting()))).item();
+    }
+
+    private Memory.Became putIn(Ingredient ingredient, Kit kit) {
+        return Memory.Became.of(alone(Item.of(ingredient, kit)), kit);
     }
 
     /** The pot with another ingredient in it. */

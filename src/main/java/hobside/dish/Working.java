@@ -3,6 +3,7 @@ package hobside.dish;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,11 +24,52 @@ public final class Working {
     private static final Set<ChangeKind> TO_ONE_ITEM = EnumSet.of(ChangeKind.SWAP, ChangeKind.CUT_DOWN, ChangeKind.DRAIN, ChangeKind.RINSE,
             ChangeKind.SKIN_OFF, ChangeKind.TRIM, ChangeKind.DILUTE, ChangeKind.POUR_OFF);
 
+    private static final Comparator<Change> KITCHEN_ORDER = new KitchenOrder();
+
+    /** Written out: a chain of comparators is put together while the program starts, and every start works out a pot. */
+    private static final class KitchenOrder implements Comparator<Change> {
+
+        @Override
+        public int compare(Change one, Change other) {
+            int stages = one.stage().compareTo(other.stage());
+            int kinds = stages != 0 ? stages : one.kind().compareTo(other.kind());
+            return kinds != 0 ? kinds : one.of().compareTo(other.of());
+        }
+    }
+
     private static final Stage[] STAGES = Stage.values();
 
-    /** One thing that is done: filling the pot, a fire, or a change. */
+    /** One thing that is done. Written out as classes, as the order above and for the same reason. */
     private interface Task {
         Pot on(Pot pot, Kit kit);
+    }
+
+    private record Filling() implements Task {
+        @Override
+        public Pot on(Pot pot, Kit kit) {
+            return pot.filled(kit);
+        }
+    }
+
+    /** Food is cooked in its first way (turn 0) as the browning begins, and in its second as the simmering does. */
+    private record Fire(int turn) implements Task {
+        @Override
+        public Pot on(Pot pot, Kit kit) {
+            return Heat.apply(pot, turn, kit);
+        }
+    }
+
+    private final class Making implements Task {
+        private final Change change;
+
+        Making(Change change) {
+            this.change = change;
+        }
+
+        @Override
+        public Pot on(Pot pot, Kit with) {
+            return make(change, pot, with);
+        }
     }
 
     private final Kit kit;
@@ -44,7 +86,7 @@ public final class Working {
 
     /** Works the dish out with all factors at the levels of the kit. */
     public static Working of(Dish dish, Collection<Change> changes, Kit kit) {
-        Working working = new Working(kit.at(kit.levels().noting()));
+        Working working = new Working(kit.noting());
         working.plan(dish, changes);
         working.carryOut();
         return working;
@@ -78,31 +120,24 @@ public final class Working {
 
     private void plan(Dish dish, Collection<Change> changes) {
         List<Change> ordered = new ArrayList<>(changes);
-        ordered.sort(Working::inKitchenOrder);
+        ordered.sort(KITCHEN_ORDER);
         pots.add(Pot.empty(dish));
-        tasks.add(Pot::filled);
         int next = 0;
         for (Stage stage : STAGES) {
-            fire(stage).ifPresent(turn -> tasks.add((pot, with) -> Heat.apply(pot, turn, with)));
+            tasks.addAll(beginning(stage));
             for (; next < ordered.size() && ordered.get(next).stage() == stage; next++) {
-                Change change = ordered.get(next);
-                tasks.add((pot, with) -> make(change, pot, with));
+                tasks.add(new Making(ordered.get(next)));
             }
         }
     }
 
-    private static int inKitchenOrder(Change one, Change other) {
-        int byStage = one.stage().compareTo(other.stage());
-        int byKind = byStage == 0 ? one.kind().compareTo(other.kind()) : byStage;
-        return byKind == 0 ? one.of().compareTo(other.of()) : byKind;
-    }
-
-    /** Food is cooked in its first way as the browning begins, and in its second as the simmering does. */
-    private static Optional<Integer> fire(Stage stage) {
+    /** What happens at the beginning of a stage, change or no change. */
+    private static List<Task> beginning(Stage stage) {
         return switch (stage) {
-            case BROWN -> Optional.of(0);
-            case SIMMER -> Optional.of(1);
-            case PREPARE, FINISH, SERVE -> Optional.empty();
+            case PREPARE -> List.of(new Filling());
+            case BROWN -> List.of(new Fire(0));
+            case SIMMER -> List.of(new Fire(1));
+            case FINISH, SERVE -> List.of();
         };
     }
 
@@ -128,7 +163,9 @@ public final class Working {
             note(change, reason, with);
             return reason.isPresent() ? pot : change.applyTo(pot, with);
         }
-        Memory.Became became = with.memory().after(item, change, with, fresh -> madeAlone(change, pot.alone(item), fresh));
+        Memory.Became known = with.memory().known(item, change, with.levels());
+        Memory.Became became = known != null ? known
+                : with.memory().keep(item, change, with.levels(), madeAlone(change, pot.alone(item), with.noting()));
         note(change, became.blocked(), with);
         return pot.after(item, became);
     }

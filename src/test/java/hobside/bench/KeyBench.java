@@ -10,7 +10,7 @@ import java.util.Locale;
  * <p>Arguments: launcher, the text to wait for at the start, keys; all may be left out.
  */
 public final class KeyBench {
-    private static final String[] USUAL = {"target/hobside", "Hobside", "500"};
+    private static final String[] USUAL = {"target/hobside", "leave", "500"};
 
     private KeyBench() {}
 

@@ -21,7 +21,7 @@ import java.util.jar.Manifest;
  * <p>Arguments: jar, launcher, the text to wait for, rounds; all may be left out.
  */
 public final class StartBench {
-    private static final String[] USUAL = {"target/hobside.jar", "target/hobside", "Hobside", "15"};
+    private static final String[] USUAL = {"target/hobside.jar", "target/hobside", "leave", "15"};
 
     /** The end of the last line of the Bench: when it is there, the frame is whole. */
     private static final String LAST_WORD = "leave";
