@@ -3,7 +3,7 @@ package hobside;
 import hobside.command.Commands;
 import hobside.command.Exit;
 import hobside.command.Given;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.file.InputProblem;
 import hobside.file.Kitchen;
 import hobside.file.Library;

@@ -1,6 +1,6 @@
 package hobside;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Dish;
 import hobside.file.Kitchen;
 import hobside.file.Library;

@@ -91,7 +91,7 @@ public final class Offers {
         Optional<String> blocked = Optional.ofNullable(Working.of(dish, with, ground.kit()).blocked().get(change));
         Comparison effect = new Comparison(ground.now(), Ledger.totals(dish, with, books, ground.kit()));
         Offer.Title title = new Offer.Title(Names.title(change, dish, plan.with(change)), Titles.brief(change, dish, plan.with(change)));
-        return new Offer(change, title, Reason.of(change, dish, pantry.book()), effect, blocked);
+        return new Offer(change, title, Reason.of(change, dish, pantry.book(), pantry.words()), effect, blocked);
     }
 
     /** How far a kind of change leads away from the dish: 0 the same food handled better, 1 another food or less of it, 2 without it. */

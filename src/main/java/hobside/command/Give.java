@@ -1,6 +1,6 @@
 package hobside.command;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.file.Kitchen;
 import hobside.file.Library;
 import hobside.file.Read;

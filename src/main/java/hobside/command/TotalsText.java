@@ -1,6 +1,6 @@
 package hobside.command;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Names;
 import hobside.file.Study;
 import hobside.food.Nutrient;

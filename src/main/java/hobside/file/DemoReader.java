@@ -1,6 +1,6 @@
 package hobside.file;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Plan;
 import hobside.food.Shelf;
@@ -13,7 +13,7 @@ public final class DemoReader {
     static final String DISH = "dish/1";
     static final String DEMO = "demo/1";
 
-    private static final Keys KEYS = Keys.of("hobside", "dish", "plan", "guide", "note");
+    private static final Keys KEYS = Keys.of("hobside", "dish", "plan", "script", "guide", "note");
 
     private DemoReader() {}
 
@@ -42,7 +42,7 @@ public final class DemoReader {
             PlanReader.refuseLoose(plan, dish.get(), fields);
         }
         String note = fields.textOr("note", Limits.NOTE, "");
-        return dish.isPresent() ? Optional.of(new Demo(dish.get(), plan, "", note)) : Optional.empty();
+        return dish.isPresent() ? Optional.of(Demo.of(dish.get(), plan, note)) : Optional.empty();
     }
 
     /** A saved demo may hold a change whose ingredient was taken out since; the ledger says so, and nothing is lost. */
@@ -60,6 +60,6 @@ public final class DemoReader {
         DishReader reader = DishReader.of(inner.get(), shelf);
         Optional<Dish> dish = reader.dish();
         Plan plan = PlanReader.of(fields, reader.ingredientReader());
-        return dish.isPresent() ? Optional.of(new Demo(dish.get(), plan, guide, note)) : Optional.empty();
+        return dish.isPresent() ? Optional.of(new Demo(dish.get(), plan, ScriptReader.read(fields), new Demo.Measure(guide, note))) : Optional.empty();
     }
 }

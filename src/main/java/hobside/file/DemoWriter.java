@@ -1,6 +1,6 @@
 package hobside.file;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Dish;
 import hobside.dish.MethodStep;
 import hobside.food.Shelf;
@@ -29,6 +29,7 @@ public final class DemoWriter {
                 .textIfAny("guide", demo.guide())
                 .raw("dish", writer.dish(new Page(1)).written())
                 .rows("plan", writer.plan())
+                .rawIfAny("script", ScriptWriter.of(demo.script(), new Page(1)))
                 .textIfAny("note", demo.note())
                 .written() + "\n";
     }

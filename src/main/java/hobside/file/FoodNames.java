@@ -3,7 +3,7 @@ package hobside.file;
 import hobside.dish.Add;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Plan;
 import hobside.dish.Swap;
 import hobside.food.Food;

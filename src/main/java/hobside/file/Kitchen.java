@@ -1,6 +1,6 @@
 package hobside.file;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.food.Shelf;
 import java.io.IOException;
 import java.io.InputStream;

@@ -19,6 +19,7 @@ public final class Limits {
     public static final int INGREDIENTS = 200;
     public static final int STEPS = 200;
     public static final int CHANGES = 200;
+    public static final int CUES = 1_000;
     public static final int FOODS = 20_000;
 
     private Limits() {}

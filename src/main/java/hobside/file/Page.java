@@ -40,6 +40,11 @@ public final class Page {
         return rows.isEmpty() ? this : rows(key, rows);
     }
 
+    /** Left out when there is nothing in it. */
+    public Page rawIfAny(String key, String value) {
+        return value.isEmpty() ? this : raw(key, value);
+    }
+
     public Page raw(String key, String value) {
         fields.add(Row.quoted(key) + ": " + value);
         return this;

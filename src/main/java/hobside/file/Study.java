@@ -9,8 +9,13 @@ import hobside.food.Substitutes;
 import hobside.guide.Guide;
 import hobside.guide.GuideBook;
 import hobside.ledger.Books;
+import hobside.talk.Demo;
+import hobside.talk.Script;
 import hobside.talk.Stand;
+import hobside.words.Words;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -27,6 +32,7 @@ public final class Study {
     private List<Guide> guides;
     private Substitutes substitutes;
     private GuideBook published;
+    private final Map<String, Words> words = new HashMap<>();
 
     private Study(Library library) {
         this.library = library;
@@ -44,6 +50,7 @@ public final class Study {
         study.guides = guides;
         study.substitutes = substitutes;
         study.published = published;
+        study.words.putAll(words);
         return study;
     }
 
@@ -66,6 +73,21 @@ public final class Study {
         return published().energy("eu-1169").orElseThrow(() -> new IllegalStateException("the factors of Annex XIV are missing")).rule();
     }
 
+    /** The words of the screens' own language. */
+    public Words english() {
+        return words(Script.FIRST_LANGUAGE);
+    }
+
+    /** The words of a language; those of the first where it has none. */
+    public synchronized Words words(String code) {
+        Words known = words.get(code);
+        if (known == null) {
+            known = WordFiles.read(WordFiles.LANGUAGES.contains(code) ? code : Script.FIRST_LANGUAGE);
+            words.put(code, known);
+        }
+        return known;
+    }
+
     public Books books() {
         return books;
     }
@@ -86,7 +108,7 @@ public final class Study {
     }
 
     public Offers offers() {
-        return new Offers(new Pantry(shelf()::food, substitutes()), books);
+        return new Offers(new Pantry(shelf()::food, substitutes(), english()), books);
     }
 
     public synchronized List<Guide> guides() {
@@ -111,8 +133,9 @@ public final class Study {
         return null;
     }
 
-    /** What a talk about a demo is written with. */
-    public Stand.Beside beside(String guideKey) {
-        return new Stand.Beside(books.prices().currency(), guide(guideKey), published().cautions(), substitutes());
+    /** What the talk of a demo is written with: the guide it is held against, and the words of its language. */
+    public Stand.Beside beside(Demo demo) {
+        return new Stand.Beside(guide(demo.guide()), published().cautions(), substitutes(),
+                new Stand.Tongue(words(demo.script().language()), books.prices().currency()));
     }
 }

@@ -1,6 +1,6 @@
 package hobside.file;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Names;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;

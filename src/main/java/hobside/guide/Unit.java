@@ -19,12 +19,12 @@ public enum Unit {
         this.word = word;
     }
 
-    boolean isShareOfEnergy() {
+    public boolean isShareOfEnergy() {
         return this == PERCENT_OF_KILOJOULES || this == PERCENT_OF_KILOCALORIES;
     }
 
     /** As written after a number: "g", "% of energy". */
-    String wordFor(Component component) {
+    public String wordFor(Component component) {
         return this == AMOUNT ? component.unit() : word;
     }
 

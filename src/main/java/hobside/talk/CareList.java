@@ -2,63 +2,115 @@ package hobside.talk;
 
 import hobside.dish.Change;
 import hobside.dish.Stage;
+import hobside.guide.Allergens;
 import hobside.guide.Caution;
 import hobside.guide.Cautions;
 import hobside.guide.Trigger;
+import hobside.words.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Predicate;
 
 /** The cautions of a demo, handed out once each at the place in the talk where they are needed. What is left over comes at the table. */
 final class CareList {
 
     private final List<Cautions.Due> waiting;
+    private final Allergens allergens;
+    private final Words words;
 
-    private CareList(List<Cautions.Due> waiting) {
-        this.waiting = waiting;
-    }
-
-    static CareList of(Stand stand) {
-        return new CareList(new ArrayList<>(stand.beside().cautions().of(stand.demo().dish(), stand.demo().plan())));
+    CareList(Stand stand) {
+        this.waiting = new ArrayList<>(stand.beside().cautions().of(stand.demo().dish(), stand.demo().plan()));
+        this.allergens = Allergens.of(stand.demo().dish(), stand.demo().plan());
+        this.words = stand.words();
     }
 
     /** What belongs to any demonstration and is said before anything is touched. */
-    List<Cue> atTheStart() {
-        return take(due -> due.caution().stage() == Stage.PREPARE && (due.caution().isAlways() || isOf(due.caution(), Trigger.Kind.ALLERGEN_ADDED)));
+    List<Cue> atTheStart(String section) {
+        return take(section, due -> due.caution().stage() == Stage.PREPARE
+                && (due.caution().isAlways() || isOf(due.caution(), Trigger.Kind.ALLERGEN_ADDED)));
     }
 
     /** What belongs to the raw foods on the bench. */
-    List<Cue> atTheBench() {
-        return take(due -> due.caution().stage() == Stage.PREPARE && !isOf(due.caution(), Trigger.Kind.CHANGE));
+    List<Cue> atTheBench(String section) {
+        return take(section, due -> due.caution().stage() == Stage.PREPARE && !isOf(due.caution(), Trigger.Kind.CHANGE));
     }
 
-    List<Cue> ofChange(Change change) {
-        return take(due -> due.caution().when().stream().anyMatch(trigger -> trigger.kind() == Trigger.Kind.CHANGE
+    List<Cue> ofChange(String section, Change change) {
+        return take(section, due -> due.caution().when().stream().anyMatch(trigger -> trigger.kind() == Trigger.Kind.CHANGE
                 && trigger.word().equals(change.kind().word())));
     }
 
-    List<Cue> atTheHob() {
-        return take(due -> due.caution().stage() != Stage.SERVE && !isOf(due.caution(), Trigger.Kind.CHANGE));
+    List<Cue> atTheHob(String section) {
+        return take(section, due -> due.caution().stage() != Stage.SERVE && !isOf(due.caution(), Trigger.Kind.CHANGE));
     }
 
     /** Everything that has not been said yet: no caution is lost. */
-    List<Cue> atTheTable() {
-        return take(due -> true);
+    List<Cue> atTheTable(String section) {
+        return take(section, due -> true);
     }
 
     private static boolean isOf(Caution caution, Trigger.Kind kind) {
         return caution.when().stream().anyMatch(trigger -> trigger.kind() == kind);
     }
 
-    private List<Cue> take(Predicate<Cautions.Due> which) {
+    private List<Cue> take(String section, Predicate<Cautions.Due> which) {
         List<Cue> cues = new ArrayList<>();
         waiting.removeIf(due -> {
             boolean now = which.test(due);
             if (now) {
-                cues.add(Cue.takeCare(due.said()));
+                cues.add(Cue.care(section, due.caution().key(), said(due)));
             }
             return now;
         });
         return cues;
+    }
+
+    /** In the words of the guide book, or in those of another language where it has them. */
+    private String said(Cautions.Due due) {
+        String key = "cautions." + due.caution().key();
+        return words.find(key + ".say").map(say -> listed(say) + figures(due.caution(), key)).orElse(due.said());
+    }
+
+    private String listed(String say) {
+        return words.filled(say, gap -> switch (gap) {
+            case "allergens" -> Optional.of(list(allergens.after()));
+            case "added" -> Optional.of(list(allergens.added()));
+            default -> Optional.empty();
+        });
+    }
+
+    private String list(List<String> keys) {
+        if (keys.isEmpty()) {
+            return words.find("allergens.none").orElseGet(() -> Allergens.listed(keys));
+        }
+        List<String> names = keys.stream().map(key -> words.find("allergens." + key).orElseGet(() -> Allergens.words(key))).toList();
+        String and = words.find("allergens.and").orElse("and");
+        int last = names.size() - 1;
+        return last == 0 ? names.get(0) : String.join(", ", names.subList(0, last)) + " " + and + " " + names.get(last);
+    }
+
+    /** The lowest and the highest of the published temperatures, each with its country. */
+    private String figures(Caution caution, String key) {
+        List<Caution.Advised> all = caution.advice().figures();
+        List<Caution.Advised> known = all.stream().filter(figure -> figure.celsius().isPresent())
+                .sorted(Comparator.comparingDouble(figure -> figure.celsius().getAsDouble())).toList();
+        if (known.isEmpty()) {
+            return "";
+        }
+        Caution.Advised low = known.get(0);
+        Caution.Advised high = known.get(known.size() - 1);
+        boolean one = low.celsius().equals(high.celsius());
+        return " " + words.say(one ? "talk.care.figure" : "talk.care.figures", one ? Map.of("low", advised(low, key, all.indexOf(low)))
+                : Map.of("low", advised(low, key, all.indexOf(low)), "high", advised(high, key, all.indexOf(high))));
+    }
+
+    private String advised(Caution.Advised figure, String key, int index) {
+        String place = figure.place().toLowerCase(Locale.ROOT).replace(' ', '-');
+        return words.say("talk.care.advised", Map.of("text", words.find(key + ".figure." + (index + 1) + ".text").orElse(figure.text()),
+                "place", words.find("places." + place).orElse(figure.place())));
     }
 }

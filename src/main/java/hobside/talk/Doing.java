@@ -6,86 +6,132 @@ import hobside.dish.Change;
 import hobside.dish.CookAnotherWay;
 import hobside.dish.CutDown;
 import hobside.dish.Dilute;
-import hobside.dish.Ingredient;
 import hobside.dish.Item;
 import hobside.dish.MorePeople;
-import hobside.dish.Names;
 import hobside.dish.Pot;
-import hobside.dish.Quantity;
 import hobside.dish.SmallerServe;
 import hobside.dish.Swap;
 import hobside.measure.Amount;
 import hobside.measure.Range;
+import hobside.words.Words;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the hands do and show for each kind of change, with the amounts of this pot. */
 final class Doing {
 
     private final Stand stand;
+    private final Called called;
+    private final Words words;
+    private final Speech speech;
 
-    Doing(Stand stand) {
+    Doing(Stand stand, Called called) {
         this.stand = stand;
+        this.called = called;
+        this.words = stand.words();
+        this.speech = Speech.in(words);
     }
 
-    /** The Do and Show cues of a change, and what has to stand ready for it. */
-    record Hands(String act, String show, List<String> needs) {}
+    /** The Do and Show cues of a change, how many seconds the hands need, and what has to stand ready for it. */
+    record Hands(String act, String show, int seconds, Cue.Needs needs) {}
 
     Hands of(Change change) {
-        String name = name(change.of());
+        Map<String, String> gaps = gaps(change);
+        String word = change.kind().word();
+        String act = counted(change).map(number -> words.count("talk.do." + word, number, gaps)).orElseGet(() -> words.say("talk.do." + word, gaps));
+        String show = words.say("talk.show." + word + (pouredAll(change) ? "-all" : ""), gaps);
+        return new Hands(change instanceof Dilute dilute ? act + " " + left(dilute) : act, show, seconds(change), needs(change, gaps));
+    }
+
+    private static Optional<String> counted(Change change) {
+        if (change instanceof BulkOut bulk) {
+            return Optional.of(Integer.toString(bulk.extraServes()));
+        }
+        return change instanceof MorePeople more ? Optional.of(Integer.toString(more.extra())) : Optional.empty();
+    }
+
+    private Map<String, String> gaps(Change change) {
+        Map<String, String> gaps = new HashMap<>();
+        if (!change.of().isEmpty()) {
+            gaps.put("food", called.the(change.of()));
+            gaps.put("bare", called.bare(change.of()));
+            gaps.put("usual", usual(change.of()));
+        }
+        counted(change).ifPresent(number -> gaps.put("n", number));
+        gaps.put("thrown", speech.about(grams(thrown(change))));
+        gaps.put("poured", speech.about(grams(poured(change))));
+        gaps.putAll(ofKind(change));
+        return gaps;
+    }
+
+    private Map<String, String> ofKind(Change change) {
+        if (change instanceof Dilute dilute) {
+            return Map.of("water", millilitres(dilute.water().value()), "poured", millilitres(dilute.poured().value()));
+        }
+        if (change instanceof Swap swap) {
+            return Map.of("new", called.whole(swap.food()), "amount", called.amount(swap.quantity().amount()));
+        }
+        if (change instanceof CutDown less) {
+            return Map.of("less", less(less));
+        }
+        if (change instanceof CookAnotherWay way) {
+            return Map.of("method", words.say("talk.method." + way.method().word()));
+        }
+        if (change instanceof SmallerServe smaller) {
+            return Map.of("share", speech.share(Range.exactly(smaller.share())));
+        }
+        return change instanceof Add add ? Map.of("amount", called.amount(add.ingredient().quantity().amount()))
+                : change instanceof BulkOut bulk ? Map.of("amount", called.amount(bulk.ingredient().quantity().amount())) : Map.of();
+    }
+
+    /** Hands time on stage, in seconds, beside what is said. Common practice, no source: rehearsals put measured times in their place. */
+    private static int seconds(Change change) {
         return switch (change.kind()) {
-            case TRIM -> new Hands("Lay the " + name + " flat on the board. With a sharp knife, cut off the white fat you can see. Put it on the scale.",
-                    "Hold up the bowl with the trimmings: " + thrown(change) + ". Let people see how much it is.",
-                    List.of("a sharp knife and a board", "a scale and a clear bowl for the trimmings"));
-            case SKIN_OFF -> new Hands("Pull the skin off the " + name + ", and the soft fat under it.",
-                    "Lay the skin on a plate where all can see it: " + thrown(change) + ".", List.of("kitchen paper to grip the skin", "a plate for the skin"));
-            case DRAIN -> new Hands("Tip the " + name + " into the sieve and leave to drain well.",
-                    "Show what has run into the bowl: " + thrown(change) + ".", List.of("a sieve over a clear bowl"));
-            case RINSE -> new Hands("Rinse the " + name + " under cold running water and leave to drain.", "Show the water that runs off.", List.of("a sieve"));
-            case DILUTE -> thin((Dilute) change, name);
-            case SWAP -> swap((Swap) change, name);
-            case CUT_DOWN -> new Hands("Measure out " + less((CutDown) change) + " of " + name + " in place of " + before(change.of()) + ".",
-                    "Put both amounts side by side, the usual one and ours.", List.of("two bowls of one kind, to compare"));
-            case LEAVE_OUT -> new Hands("Set the " + name + " to one side. It stays out today.", "Show the " + before(change.of()) + " that stay out.", List.of());
-            case ADD -> new Hands("Add " + amount(((Add) change).ingredient()) + ".", "Show it before it goes in.", List.of());
-            case BULK_OUT -> new Hands("Add " + amount(((BulkOut) change).ingredient()) + ", and set out " + more(((BulkOut) change).extraServes()) + ".",
-                    "Show the two rows of plates: before, and now.", List.of("the extra plates"));
-            case COOK_ANOTHER_WAY -> new Hands("Have the " + name + " " + ((CookAnotherWay) change).method().word() + " this time.",
-                    "Show the pan or rack that you use instead.", List.of());
-            case POUR_OFF -> new Hands("Lift the " + name + " out of the pan. Tip the fat into a heatproof jar, then wipe the pan with paper.",
-                    "Hold up the jar: " + poured(change) + ". Let it cool where nobody can reach it.",
-                    List.of("a heatproof jar with a lid", "kitchen paper and tongs"));
-            case SKIM -> new Hands("Lift the set fat off the pot that was chilled beforehand.", "Show the lid of fat on a plate before you bin it.",
-                    List.of("the same dish cooked and chilled the day before", "a slotted spoon and a plate"));
-            case SMALLER_SERVE -> new Hands("Dish up with the smaller ladle: " + share(((SmallerServe) change).share()) + " of the usual serve.",
-                    "Put the two serves side by side.", List.of("two ladles or cups of different size"));
-            case MORE_PEOPLE -> new Hands("Set out " + more(((MorePeople) change).extra()) + " and share the pot evenly.", "Show the row of plates.", List.of("the extra plates"));
+            case TRIM -> 90;
+            case SKIN_OFF, POUR_OFF -> 60;
+            case SKIM -> 45;
+            case DILUTE, BULK_OUT -> 40;
+            case DRAIN, RINSE, CUT_DOWN, COOK_ANOTHER_WAY -> 30;
+            case SWAP, ADD, SMALLER_SERVE, MORE_PEOPLE -> 20;
+            case LEAVE_OUT -> 10;
         };
     }
 
-    private String name(String id) {
-        return Names.of(stand.demo().dish(), stand.demo().plan()).apply(id);
+    private Cue.Needs needs(Change change, Map<String, String> gaps) {
+        return switch (change.kind()) {
+            case TRIM -> things(List.of("knife"), List.of("scale"), gaps);
+            case SKIN_OFF -> things(List.of("grip"), List.of("plate"), gaps);
+            case DRAIN -> things(List.of(), List.of("sieve-bowl"), gaps);
+            case RINSE -> things(List.of("sieve"), List.of(), gaps);
+            case DILUTE -> things(List.of(), List.of("jug"), gaps);
+            case SWAP -> things(List.of(), List.of("beside"), gaps);
+            case CUT_DOWN -> things(List.of(), List.of("two-bowls"), gaps);
+            case BULK_OUT, MORE_PEOPLE -> things(List.of(), List.of("plates"), gaps);
+            case POUR_OFF -> things(List.of("paper"), List.of("jar"), gaps);
+            case SKIM -> things(List.of("chilled", "slotted"), List.of(), gaps);
+            case SMALLER_SERVE -> things(List.of(), List.of("ladles"), gaps);
+            case LEAVE_OUT, ADD, COOK_ANOTHER_WAY -> Cue.Needs.NOTHING;
+        };
     }
 
-    private static String more(int extra) {
-        return extra == 1 ? "one plate more" : extra + " plates more";
+    private Cue.Needs things(List<String> equipment, List<String> props, Map<String, String> gaps) {
+        return new Cue.Needs(named(equipment, gaps).toList(), named(props, gaps).toList());
     }
 
-    private static String share(double share) {
-        return "about " + Spoken.share(Range.exactly(share)).replaceFirst("^about ", "");
+    private Stream<String> named(List<String> needs, Map<String, String> gaps) {
+        return needs.stream().map(need -> words.say("talk.need." + need, gaps));
     }
 
-    private static String amount(Ingredient ingredient) {
-        return ingredient.quantity().amount().written() + " of " + Names.brief(ingredient);
-    }
-
-    private String before(String id) {
-        return stand.pots().before().item(id).map(item -> item.origin().quantity().amount().written()).orElse("none");
+    private String usual(String id) {
+        return stand.pots().before().item(id).map(item -> called.amount(item.origin().quantity().amount())).orElse("0");
     }
 
     /** In the cook's own unit where that is a handy amount, such as half a cup. */
     private String less(CutDown change) {
-        return stand.pots().before().item(change.of()).map(item -> item.origin().quantity().amount().times(change.keep()).written()).orElse("less");
+        return stand.pots().before().item(change.of()).map(item -> called.amount(item.origin().quantity().amount().times(change.keep()))).orElse("0");
     }
 
     private static String grams(double grams) {
@@ -93,25 +139,32 @@ final class Doing {
     }
 
     /** What came off: from the pot, so that it is the same figure as in the ledger. */
-    private String thrown(Change change) {
-        return "about " + grams(item(stand.pots().after(), change).map(item -> Math.max(0, item.thrown().grams() - item.ran().grams()
-                + item.loose().grams())).orElse(0.0));
+    private double thrown(Change change) {
+        return item(stand.pots().after(), change).map(item -> Math.max(0, item.thrown().grams() - item.ran().grams() + item.loose().grams())).orElse(0.0);
     }
 
-    private String poured(Change change) {
-        return "about " + grams(item(stand.pots().after(), change).map(item -> item.ran().grams() - item.loose().grams()).orElse(0.0));
+    private double poured(Change change) {
+        return item(stand.pots().after(), change).map(item -> item.ran().grams() - item.loose().grams()).orElse(0.0);
     }
 
     private static Optional<Item> item(Pot pot, Change change) {
         return pot.item(change.of());
     }
 
-    private Hands thin(Dilute dilute, String name) {
+    /** Less than this many millilitres in the jug is nothing left. */
+    private static final double A_DROP = 5;
+
+    private boolean pouredAll(Change change) {
+        return change instanceof Dilute dilute && leftOf(dilute) < A_DROP;
+    }
+
+    private double leftOf(Dilute dilute) {
         double concentrate = stand.pots().before().item(dilute.of()).map(before -> Dilute.volume(before) * usedOf(dilute.of())).orElse(0.0);
-        double left = Math.max(0, concentrate + dilute.water().value() - dilute.poured().value());
-        String keep = left < 5 ? "All of it goes in." : "Cover the " + millilitres(left) + " that is left and keep it cold for another dish.";
-        return new Hands("Stir " + millilitres(dilute.water().value()) + " of water into the " + name + ". Pour " + millilitres(dilute.poured().value())
-                + " of it into the pot. " + keep, "Show the jug with what is left: it is not in the pot.", List.of("a clear measuring jug"));
+        return Math.max(0, concentrate + dilute.water().value() - dilute.poured().value());
+    }
+
+    private String left(Dilute dilute) {
+        return pouredAll(dilute) ? words.say("talk.do.dilute-all") : words.say("talk.do.dilute-left", Map.of("left", millilitres(leftOf(dilute))));
     }
 
     /** The share of the usual amount that is taken in hand at all, before some of it is kept back. */
@@ -124,13 +177,7 @@ final class Doing {
     private String millilitres(double millilitres) {
         double cups = millilitres / stand.demo().dish().serving().spoons().cup().value();
         boolean handy = cups > 0.2 && Math.abs(cups * 4 - Math.rint(cups * 4)) < 0.04;
-        String plain = Math.round(millilitres / 10) * 10 + " ml";
-        return handy ? Amount.of(Math.rint(cups * 4) / 4, "cup").written() + " (" + plain + ")" : plain;
-    }
-
-    private Hands swap(Swap swap, String old) {
-        Quantity quantity = swap.quantity();
-        return new Hands("Use " + quantity.amount().written() + " of " + swap.food().name() + (swap.food().name().contains(",") ? ", in place of " : " in place of ") + before(swap.of()) + " of " + old + ".",
-                "Put the two side by side, so that people see what goes in and what stays out.", List.of("the " + old + ", to show beside it"));
+        String plain = words.language().number(Long.toString(Math.round(millilitres / 10) * 10)) + " ml";
+        return handy ? called.amount(Amount.of(Math.rint(cups * 4) / 4, "cup")) + " (" + plain + ")" : plain;
     }
 }

@@ -2,13 +2,12 @@ package hobside.talk;
 
 import hobside.dish.Item;
 import hobside.dish.MethodStep;
-import hobside.dish.Names;
 import hobside.dish.Stage;
+import hobside.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.UnaryOperator;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * The method of the dish, given out stage by stage as the talk goes on. A name in braces, such as {butter}, is the id of an
@@ -16,14 +15,16 @@ import java.util.regex.Pattern;
  */
 final class Hob {
 
-    private static final Pattern INGREDIENT = Pattern.compile("\\{([a-z0-9-]+)\\}");
-
     private final Stand stand;
+    private final Called called;
+    private final Speech speech;
     private final List<MethodStep> waiting;
     private Stage told = Stage.PREPARE;
 
-    Hob(Stand stand) {
+    Hob(Stand stand, Called called) {
         this.stand = stand;
+        this.called = called;
+        this.speech = Speech.in(stand.words());
         this.waiting = new ArrayList<>(stand.demo().dish().method());
     }
 
@@ -44,31 +45,37 @@ final class Hob {
 
     private List<Cue> take(int upTo) {
         List<Cue> cues = new ArrayList<>();
-        waiting.removeIf(step -> {
-            boolean now = step.stage().ordinal() <= upTo;
-            if (now) {
+        for (MethodStep step : List.copyOf(waiting)) {
+            if (step.stage().ordinal() <= upTo) {
+                waiting.remove(step);
                 told = step.stage().compareTo(told) > 0 ? step.stage() : told;
-                cues.add(Cue.act(words(step)));
+                int number = stand.demo().dish().method().indexOf(step) + 1;
+                cues.add(Cue.of("step:" + number, Cue.Kind.DO, words(step, number)));
             }
-            return now;
-        });
+        }
         return cues;
     }
 
-    private String words(MethodStep step) {
-        Matcher matcher = INGREDIENT.matcher(step.words());
-        String words = matcher.replaceAll(found -> Matcher.quoteReplacement(name(found.group(1))));
-        return step.minutes() > 0 ? words + " (" + Spoken.capital(Spoken.minutes(step.minutes())) + ".)" : words;
+    private String words(MethodStep step, int number) {
+        Words words = stand.words();
+        String told = words.filled(called.step(number, step.words()), id -> Optional.of(name(id)));
+        return step.minutes() == 0 ? told
+                : words.say("talk.hob.time", Map.of("words", told, "time", speech.minutes(step.minutes())));
     }
 
     /** The word its cook uses, or the name of what has taken its place. */
-    private String name(Item item, UnaryOperator<String> names) {
-        boolean same = stand.demo().dish().ingredient(item.id()).map(old -> old.food().id().equals(item.food().id())).orElse(true);
-        return same ? names.apply(item.id()) : Names.brief(item.food().name());
+    private String name(String id) {
+        Optional<Item> item = stand.pots().after().item(id);
+        boolean known = stand.demo().dish().ingredient(id).isPresent();
+        if (item.isEmpty()) {
+            return known ? stand.words().say("talk.hob.left-out", Map.of("food", inText(id))) : id;
+        }
+        boolean same = stand.demo().dish().ingredient(id).map(old -> old.food().id().equals(item.get().food().id())).orElse(true);
+        return same ? inText(id) : stand.isEnglish() ? called.brief(item.get().food()) : called.the(item.get().food());
     }
 
-    private String name(String id) {
-        UnaryOperator<String> names = Names.of(stand.demo().dish(), stand.demo().plan());
-        return stand.pots().after().item(id).map(item -> name(item, names)).orElse(names.apply(id) + " (left out today)");
+    /** English method steps write their own articles; other languages get the name with its article. */
+    private String inText(String id) {
+        return stand.isEnglish() ? called.bare(id) : called.the(id);
     }
 }

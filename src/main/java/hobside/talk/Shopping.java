@@ -3,8 +3,10 @@ package hobside.talk;
 import hobside.dish.Dish;
 import hobside.dish.Item;
 import hobside.dish.Names;
+import hobside.food.Food;
 import hobside.food.Plural;
 import hobside.measure.Amount;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -14,17 +16,31 @@ final class Shopping {
     /** Units that stand in front of the thing itself: 3 large onions. */
     private static final Set<String> SIZES = Set.of("", "large", "medium", "small");
 
-    private Shopping() {}
+    private final Stand stand;
+    private final Called called;
 
-    static String line(Item item, Dish dish) {
-        Optional<String> old = dish.ingredient(item.id()).map(each -> each.food().name()).filter(name -> !name.equals(item.food().name()));
-        String words = item.origin().preparation().words();
-        String after = old.map(name -> " (in place of " + Names.brief(name) + ")").orElse(words.isEmpty() ? "" : ", " + words);
-        return counted(amount(item), old.isPresent() || words.isEmpty() ? item.food().name() : Names.brief(item.food().name())) + after;
+    Shopping(Stand stand, Called called) {
+        this.stand = stand;
+        this.called = called;
+    }
+
+    String line(Item item) {
+        Dish dish = stand.demo().dish();
+        Optional<Food> old = dish.ingredient(item.id()).map(each -> each.food()).filter(food -> !food.name().equals(item.food().name()));
+        String words = called.preparation(item.origin());
+        String after = old.map(food -> " " + stand.words().say("talk.shopping.instead", Map.of("bare", called.brief(food))))
+                .orElse(words.isEmpty() ? "" : ", " + words);
+        String name = old.isPresent() || words.isEmpty() ? called.whole(item.food()) : called.brief(item.food());
+        return called.withGloss(item.id(), counted(amount(item), name)) + after;
+    }
+
+    private String counted(Amount amount, String name) {
+        return stand.isEnglish() ? inEnglish(amount, name)
+                : stand.words().say("talk.shopping.of", Map.of("amount", called.amount(amount), "bare", name));
     }
 
     /** "3 large onions", "6 chicken thighs", "2 kg potato": what is counted by the piece takes its plural. */
-    private static String counted(Amount amount, String name) {
+    private static String inEnglish(Amount amount, String name) {
         String brief = Names.brief(name);
         boolean several = amount.count() > 1;
         boolean piece = brief.endsWith(" " + amount.unit()) || Plural.of(lastWord(brief)).equals(amount.unit());

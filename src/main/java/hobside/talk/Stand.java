@@ -1,7 +1,6 @@
 package hobside.talk;
 
 import hobside.dish.Change;
-import hobside.dish.Demo;
 import hobside.dish.Kit;
 import hobside.dish.Pot;
 import hobside.dish.Working;
@@ -11,6 +10,7 @@ import hobside.guide.Guide;
 import hobside.ledger.Books;
 import hobside.ledger.Ledger;
 import hobside.measure.Currency;
+import hobside.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,8 +20,16 @@ public record Stand(Demo demo, Ledger ledger, Pots pots, Beside beside) {
     /** The pot as it is cooked here, and when all changes are made. */
     public record Pots(Pot before, Pot after) {}
 
-    /** The money, the guide that is quoted, the cautions, and the book of substitutes. */
-    public record Beside(Currency currency, Optional<Guide> guide, Cautions cautions, Substitutes substitutes) {}
+    /** The guide that is quoted, the cautions, the book of substitutes, and in which words and coins it is told. */
+    public record Beside(Optional<Guide> guide, Cautions cautions, Substitutes substitutes, Tongue tongue) {
+
+        public Currency currency() {
+            return tongue.currency();
+        }
+    }
+
+    /** The words of the language, and the money. */
+    public record Tongue(Words words, Currency currency) {}
 
     public static Stand of(Demo demo, Books books, Beside beside) {
         Pots pots = new Pots(pot(demo, List.of(), books), pot(demo, demo.plan().told(), books));
@@ -30,5 +38,13 @@ public record Stand(Demo demo, Ledger ledger, Pots pots, Beside beside) {
 
     private static Pot pot(Demo demo, List<Change> changes, Books books) {
         return Working.of(demo.dish(), changes, Kit.typical(books.cookery())).pot();
+    }
+
+    public Words words() {
+        return beside.tongue().words();
+    }
+
+    boolean isEnglish() {
+        return words().language().code().equals(Script.FIRST_LANGUAGE);
     }
 }

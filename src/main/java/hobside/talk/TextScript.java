@@ -1,8 +1,10 @@
 package hobside.talk;
 
+import hobside.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The talk as plain text, as wide as a sheet, to be read from a sheet at the hob. */
 public final class TextScript {
@@ -14,19 +16,21 @@ public final class TextScript {
     private static final int INDENT = 11;
 
     private final int width;
+    private final Words words;
     private final List<String> lines = new ArrayList<>();
 
-    private TextScript(int width) {
+    private TextScript(int width, Words words) {
         this.width = width;
+        this.words = words;
     }
 
-    public static String of(Talk talk) {
-        return of(talk, SHEET);
+    public static String of(Talk talk, Words words) {
+        return of(talk, words, SHEET);
     }
 
     /** The same for a screen of another width, 50 columns at the least. */
-    public static String of(Talk talk, int width) {
-        TextScript script = new TextScript(Math.max(LEAST, width));
+    public static String of(Talk talk, Words words, int width) {
+        TextScript script = new TextScript(Math.max(LEAST, width), words);
         script.write(talk);
         return String.join("\n", script.lines) + "\n";
     }
@@ -43,7 +47,7 @@ public final class TextScript {
         lines.add("");
         lines.addAll(Wrapped.lines(section.heading().toUpperCase(Locale.ROOT), width));
         lines.add("-".repeat(width));
-        boolean list = section.heading().equals("What is needed");
+        boolean list = section.part() == Talk.Part.BENCH;
         for (Cue cue : section.cues()) {
             if (list && cue.kind() != Cue.Kind.TAKE_CARE) {
                 hanging("  [ ] ", cue.words());
@@ -55,9 +59,9 @@ public final class TextScript {
         section.board().ifPresent(this::board);
     }
 
-    private static String label(Cue.Kind kind) {
-        String word = kind.word().toUpperCase(Locale.ROOT);
-        return word + " ".repeat(INDENT - word.length());
+    private String label(Cue.Kind kind) {
+        String word = words.say("talk.cue." + kind.word()).toUpperCase(Locale.ROOT);
+        return word + " ".repeat(Math.max(1, INDENT - word.length()));
     }
 
     private void hanging(String label, String words) {
@@ -70,7 +74,7 @@ public final class TextScript {
 
     private void board(Talk.Board board) {
         lines.add("");
-        String head = "  +-- The board: " + board.caption().toLowerCase(Locale.ROOT) + ", a serve ";
+        String head = "  +-- " + words.say("talk.board.title", Map.of("caption", board.caption().toLowerCase(Locale.ROOT))) + " ";
         lines.add(head + "-".repeat(width - 3 - head.length()) + "+");
         for (Talk.Board.Line line : board.lines()) {
             String row = "  |  " + padded(line.label(), width < SHEET - 4 ? 16 : 26) + padded(line.now(), 24) + line.moved();

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.dish.ChangeKind;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Plan;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;

@@ -6,6 +6,7 @@ import hobside.dish.Dish;
 import hobside.dish.Plan;
 import hobside.file.Kitchen;
 import hobside.file.Library;
+import hobside.file.WordFiles;
 import hobside.food.Composition;
 import hobside.food.Food;
 import hobside.food.Handling;
@@ -46,7 +47,7 @@ public final class LedgerBench {
         Paper.line("%d ingredients, %d changes", dish.ingredients().size(), plan.size());
         measure("ledger with ranges", runs, i -> Ledger.of(dish, plan, books).end().typical().contents().known(Nutrient.FASAT));
         measure("bare outcome", runs, i -> Ledger.outcome(dish, plan.told(), books).contents().known(Nutrient.FASAT));
-        Offers offers = new Offers(new Pantry(shelf::food, Library.bundledSubstitutes(shelf)), books);
+        Offers offers = new Offers(new Pantry(shelf::food, Library.bundledSubstitutes(shelf), WordFiles.read("en")), books);
         measure("offers for the ribs", runs, i -> offers.forIngredient(dish, plan, "beef-short-rib").size());
         measure("offers for the butter", runs, i -> offers.forIngredient(dish, Plan.EMPTY, "butter").size());
         search("search of our " + shelf.foods().size() + " foods", shelf, runs);

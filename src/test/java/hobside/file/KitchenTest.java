@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.food.Shelf;
 import java.io.IOException;
 import java.net.URI;

@@ -6,7 +6,10 @@ import hobside.dish.Change;
 import hobside.dish.ChangeKind;
 import hobside.dish.CookAnotherWay;
 import hobside.dish.CutDown;
-import hobside.dish.Demo;
+import hobside.talk.Cue;
+import hobside.talk.Demo;
+import hobside.talk.Edit;
+import hobside.talk.Script;
 import hobside.dish.Dilute;
 import hobside.dish.Dish;
 import hobside.dish.Drain;
@@ -91,7 +94,7 @@ final class RandomDemos {
         }
         Dish dish = new Dish(new Dish.Heading("Pot " + random.nextInt(), word()),
                 new Dish.Serving(1 + random.nextInt(500), spoons, random.nextInt(40) / 3.0 - 10), ingredients, method);
-        return new Demo(dish, plan(), random.nextBoolean() ? "eu-ri" : "", word());
+        return new Demo(dish, plan(), script(), new Demo.Measure(random.nextBoolean() ? "eu-ri" : "", word()));
     }
 
     private Range share() {
@@ -196,5 +199,22 @@ final class RandomDemos {
             case SMALLER_SERVE -> new SmallerServe(0.25 + random.nextInt(4) / 6.0);
             case MORE_PEOPLE -> new MorePeople(random.nextInt(20));
         };
+    }
+
+    /** Edits of every sort, on cues that need not be there. */
+    private Script script() {
+        Script script = new Script(random.nextBoolean() ? "en" : "es", new Script.Pacing(100 + random.nextInt(60), random.nextInt(60)),
+                random.nextBoolean() ? Map.of("item-1", word() + " {x}") : Map.of(), List.of());
+        for (int i = 0; i < random.nextInt(5); i++) {
+            Cue.Details details = new Cue.Details(random.nextBoolean() ? Cue.Who.HELPER : Cue.Who.PRESENTER, random.nextInt(100), random.nextBoolean(),
+                    new Cue.Needs(random.nextBoolean() ? List.of(word() + "1") : List.of(), random.nextBoolean() ? List.of("a jar") : List.of()));
+            Edit.Traits traits = new Edit.Traits(random.nextBoolean() ? Optional.of(Cue.Kind.ASK) : Optional.empty(),
+                    random.nextBoolean() ? Optional.of(details) : Optional.empty(), random.nextBoolean());
+            Edit edit = new Edit("welcome/cue-" + i, random.nextBoolean() ? Map.of("en", "Words, \"quoted\" {saved}.") : Map.of(), traits,
+                    random.nextBoolean() ? Optional.of(new Edit.Place("welcome", random.nextBoolean() ? "" : "welcome/hello")) : Optional.empty());
+            script = script.with(edit);
+        }
+        return random.nextBoolean() ? script
+                : script.with(Edit.own(script.freshKey(), new Edit.Place("recap", ""), Cue.Kind.SHOW, Map.of("es", "Mostrar la cuchara.")));
     }
 }

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import hobside.Csv;
 import hobside.Fixtures;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Plan;
 import hobside.file.DemoReader;
 import hobside.file.RawFile;

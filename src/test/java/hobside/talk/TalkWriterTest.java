@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.advice.Offer;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Plan;
 import hobside.dish.PourOff;
 import hobside.dish.Taken;

@@ -1,6 +1,6 @@
 package hobside.file.bring;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
 import hobside.dish.MethodStep;

@@ -1,6 +1,6 @@
 package hobside.file.bring;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.file.DemoReader;
 import hobside.file.DemoWriter;
 import hobside.file.FoodFiles;

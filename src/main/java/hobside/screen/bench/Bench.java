@@ -1,8 +1,8 @@
 package hobside.screen.bench;
 
 import hobside.dish.Change;
-import hobside.dish.Corrected;
-import hobside.dish.Demo;
+import hobside.talk.Corrected;
+import hobside.talk.Demo;
 import hobside.dish.Ingredient;
 import hobside.dish.Names;
 import hobside.dish.Plan;

@@ -1,6 +1,6 @@
 package hobside.screen.bench;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
 import hobside.dish.Names;

@@ -1,7 +1,7 @@
 package hobside.screen.desk;
 
 import hobside.dish.Change;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Ingredient;
 import hobside.dish.Kit;
 import hobside.dish.Pot;

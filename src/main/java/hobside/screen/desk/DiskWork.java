@@ -1,6 +1,6 @@
 package hobside.screen.desk;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.file.Kitchen;
 import hobside.file.Read;
 import hobside.file.Saving;

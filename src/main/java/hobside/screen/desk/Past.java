@@ -1,6 +1,6 @@
 package hobside.screen.desk;
 
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package hobside.screen.offers;
 
 import hobside.dish.Change;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Names;
 import hobside.dish.Reason;
 import hobside.food.Nutrient;
@@ -79,7 +79,7 @@ public record DetailScreen(Bench bench, List<Line> lines) implements Screen {
             step.blocked().ifPresent(why -> lines.add(new Line("cannot be done", why, Style.WARN)));
             figures(step, lines);
             credit(change, lines);
-            Reason reason = Reason.of(change, demo.dish(), bench.desk().study().substitutes());
+            Reason reason = Reason.of(change, demo.dish(), bench.desk().study().substitutes(), bench.desk().study().english());
             lines.add(new Line("why", reason.why(), Style.PLAIN));
             lines.add(new Line("what it does not", reason.not(), Style.PLAIN));
             lines.add(new Line("factors from", Factored.source(change, bench), Style.QUIET));

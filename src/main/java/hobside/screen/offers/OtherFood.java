@@ -2,7 +2,7 @@ package hobside.screen.offers;
 
 import hobside.dish.Add;
 import hobside.dish.Change;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
 import hobside.dish.Names;

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.Fixtures;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.file.InputProblem;
 import hobside.file.Kitchen;
 import hobside.file.Library;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;
 import hobside.screen.Golden;

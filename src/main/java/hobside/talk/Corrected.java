@@ -1,5 +1,12 @@
-package hobside.dish;
+package hobside.talk;
 
+import hobside.dish.Add;
+import hobside.dish.BulkOut;
+import hobside.dish.Change;
+import hobside.dish.Ingredient;
+import hobside.dish.Plan;
+import hobside.dish.Quantity;
+import hobside.dish.Swap;
 import hobside.food.Food;
 import hobside.measure.Grams;
 import hobside.measure.SpoonSet;

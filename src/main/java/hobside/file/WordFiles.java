@@ -1,0 +1,56 @@
+package hobside.file;
+
+import hobside.words.Words;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Properties;
+
+/**
+ * Reads the words of a language: {@code foods/words/CODE/*.properties}, one sentence a line. The name of the file stands in front
+ * of its keys: {@code cue.say} in talk.properties is talk.cue.say.
+ */
+public final class WordFiles {
+
+    /** The languages that come with the program, by their codes; the first is that of the screens. */
+    public static final List<String> LANGUAGES = List.of("en", "es");
+
+    /** Files that every language has. */
+    static final List<String> EVERY = List.of("language", "speech", "reason", "talk", "questions", "units");
+
+    /** Files that a language has whose words do not stand in the records themselves. */
+    static final List<String> BESIDE = List.of("foods", "swaps", "cautions", "places", "allergens", "guides", "dishes", "currency", "mark");
+
+    private WordFiles() {}
+
+    public static Words read(String code) {
+        Map<String, String> sentences = new HashMap<>();
+        EVERY.forEach(name -> sentences.putAll(read(code, name, Bundled.file(path(code, name)).bytes())));
+        for (String name : BESIDE) {
+            byte[] bytes = Bundled.bytes(path(code, name));
+            if (bytes != null) {
+                sentences.putAll(read(code, name, bytes));
+            }
+        }
+        return Words.of(code, sentences);
+    }
+
+    static String path(String code, String name) {
+        return "foods/words/" + code + "/" + name + ".properties";
+    }
+
+    private static Map<String, String> read(String code, String name, byte[] bytes) {
+        Properties properties = new Properties();
+        try {
+            properties.load(new StringReader(new String(bytes, StandardCharsets.UTF_8)));
+        } catch (IOException | IllegalArgumentException fault) {
+            throw new IllegalStateException("the words in " + path(code, name) + " cannot be read", fault);
+        }
+        Map<String, String> sentences = new HashMap<>();
+        properties.forEach((key, sentence) -> sentences.put(name + "." + key, sentence.toString().strip()));
+        return sentences;
+    }
+}

@@ -1,0 +1,57 @@
+package hobside.talk;
+
+import hobside.dish.Dish;
+import hobside.dish.Plan;
+
+/**
+ * A demonstration as it is saved: the dish as its people cook it, the changes told, what was done to the talk by hand, the guide
+ * it is measured against, and a note.
+ */
+public record Demo(Dish dish, Plan plan, Script script, Measure measure) {
+
+    /**
+     * What the demo is held against, and the note of the whole demo.
+     *
+     * @param guide the key of a published guide, such as {@code eu-ri}; empty when none is chosen
+     */
+    public record Measure(String guide, String note) {
+
+        public static final Measure NONE = new Measure("", "");
+    }
+
+    public static Demo of(Dish dish) {
+        return new Demo(dish, Plan.EMPTY, Script.UNTOUCHED, Measure.NONE);
+    }
+
+    public static Demo of(Dish dish, Plan plan, String note) {
+        return new Demo(dish, plan, Script.UNTOUCHED, new Measure("", note));
+    }
+
+    public String guide() {
+        return measure.guide();
+    }
+
+    public String note() {
+        return measure.note();
+    }
+
+    public Demo with(Dish other) {
+        return new Demo(other, plan, script, measure);
+    }
+
+    public Demo with(Plan other) {
+        return new Demo(dish, other, script, measure);
+    }
+
+    public Demo with(Script other) {
+        return new Demo(dish, plan, other, measure);
+    }
+
+    public Demo withGuide(String key) {
+        return new Demo(dish, plan, script, new Measure(key, note()));
+    }
+
+    public Demo withNote(String words) {
+        return new Demo(dish, plan, script, new Measure(guide(), words));
+    }
+}
