@@ -63,7 +63,7 @@ public record Edit(String cue, Map<String, String> words, Traits traits, Optiona
     }
 
     boolean isNothing() {
-        return equals(of(cue));
+        return words.isEmpty() && traits.equals(Traits.NONE) && place.isEmpty();
     }
 
     public Edit saying(String language, String text) {
