@@ -9,12 +9,10 @@ import java.util.Set;
  */
 final class NumbersHeard {
 
-    /** Between the words of one number: "2 and a half", "dos y medio". */
-    private static final Set<String> JOINS = Set.of("and", "a", "y");
-
     private static final Set<String> PARTS = Set.of("half", "quarter", "third", "medio", "media", "cuarto");
 
-    private enum Before { NOTHING, NUMBER, JOIN }
+    /** What stands just before a word: "2", "2 and", "2 and a" (or "2 y"). */
+    private enum Before { NOTHING, NUMBER, AND, AND_A }
 
     private NumbersHeard() {}
 
@@ -24,17 +22,24 @@ final class NumbersHeard {
         for (Word word : sentence.words()) {
             boolean number = language.map(known -> known.isNumber(word)).orElse(word.isNumeral());
             numbers += number && !goesOn(word, before) ? 1 : 0;
-            boolean join = before != Before.NOTHING && JOINS.contains(word.plain());
-            before = number ? Before.NUMBER : join ? Before.JOIN : Before.NOTHING;
+            before = number ? Before.NUMBER : joined(before, word.plain());
         }
         return numbers;
     }
 
     private static boolean goesOn(Word word, Before before) {
         return switch (before) {
-            case NOTHING -> false;
+            case NOTHING, AND -> false;
             case NUMBER -> !word.isNumeral() || word.text().indexOf('/') > 0;
-            case JOIN -> PARTS.contains(word.plain());
+            case AND_A -> PARTS.contains(word.plain());
+        };
+    }
+
+    private static Before joined(Before before, String word) {
+        return switch (before) {
+            case NOTHING, AND_A -> Before.NOTHING;
+            case NUMBER -> word.equals("and") ? Before.AND : word.equals("y") ? Before.AND_A : Before.NOTHING;
+            case AND -> word.equals("a") ? Before.AND_A : Before.NOTHING;
         };
     }
 }

@@ -37,10 +37,11 @@ final class OddWords {
                 scientist sesame sierra simile suicide supplement tamale theory unforeseen usefulness whatever whenever wherever
                 whoever""");
         put(4, """
-                anaemia apostrophe arithmetic bolognese catastrophe entirety focaccia guacamole initiative jalapeno jalapeño
+                anaemia apostrophe arithmetic bolognese catastrophe diabetes entirety focaccia guacamole initiative jalapeno jalapeño
                 karaoke mascarpone minestrone provolone realistic reality resilient scientific society temperature teriyaki
                 variety vegetable""");
         put(5, "arithmetical");
+        put(7, "monounsaturated polyunsaturated");
     }
 
     private OddWords() {}
