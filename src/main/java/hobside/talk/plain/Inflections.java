@@ -34,7 +34,17 @@ final class Inflections {
         };
     }
 
+    /** Both spellings of words in -ise: utilise, utilize. */
     private static List<String> english(String word) {
+        if (!word.endsWith("ise")) {
+            return oneSpelling(word);
+        }
+        List<String> forms = new ArrayList<>(oneSpelling(word));
+        forms.addAll(oneSpelling(word.substring(0, word.length() - 3) + "ize"));
+        return forms;
+    }
+
+    private static List<String> oneSpelling(String word) {
         String last = word.substring(word.length() - 1);
         if (word.endsWith("e")) {
             String stem = word.substring(0, word.length() - 1);

@@ -21,6 +21,12 @@ public record Rules(Optional<Language> language, Pace pace, Limits limits, Plain
      */
     public record Limits(int words, double grade) {
         public static final Limits USUAL = new Limits(20, 6);
+
+        public Limits {
+            if (words < 1) {
+                throw new IllegalArgumentException("a sentence has at least 1 word, found a limit of " + words);
+            }
+        }
     }
 
     /** The usual pace and limits for a language code such as "en". */

@@ -2,6 +2,7 @@ package hobside.talk.plain;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A text cut into sentences and words.
@@ -14,7 +15,7 @@ public final class Sentences {
 
     private static final String ENDS = ".!?…";
     private static final String CLOSERS = "\"'”’»)]";
-    private static final String OPENERS = "\"'“‘«([¿¡—–- ";
+    private static final String OPENERS = "\"'“‘«([¿¡—–- \n\t";
 
     private final String text;
     private final List<Sentence> found = new ArrayList<>();
@@ -64,23 +65,20 @@ public final class Sentences {
     /** A point goes on when a small letter follows, or when it belongs to the word before it. */
     private boolean goesOn(int point, int next) {
         int after = next;
-        while (after < text.length() && (Character.isWhitespace(text.charAt(after)) || OPENERS.indexOf(text.charAt(after)) >= 0)) {
+        while (after < text.length() && OPENERS.indexOf(text.charAt(after)) >= 0) {
             after++;
         }
-        if (after >= text.length()) {
+        if (after == text.length()) {
             return false;
         }
-        List<Word> before = words(text, from, point);
-        boolean spare = !before.isEmpty() && before.get(before.size() - 1).end() == point && before.get(before.size() - 1).maySpareItsPoint();
         char follows = text.charAt(after);
-        return Character.isLowerCase(follows) || spare && (isTitle(before) || Character.isDigit(follows));
+        return Character.isLowerCase(follows) || wordBefore(point).filter(word -> word.keepsItsPoint(follows)).isPresent();
     }
 
-    /** "Mr", "Dr", "St", "Sra" stand before a name, and so does an initial; "kg" and "etc" may well close a sentence. */
-    private static boolean isTitle(List<Word> before) {
-        String last = before.get(before.size() - 1).plain();
-        return List.of("mr", "mrs", "ms", "dr", "st", "sr", "sra", "srta", "e.g", "i.e", "p.ej").contains(last)
-                || last.length() == 1 && !last.equals("i") && !last.equals("g") && !last.equals("l") && !last.equals("c") && !last.equals("f");
+    private Optional<Word> wordBefore(int point) {
+        List<Word> before = words(text, from, point);
+        return before.isEmpty() ? Optional.empty()
+                : Optional.of(before.get(before.size() - 1)).filter(last -> last.end() == point);
     }
 
     private int afterClosers(int at) {
@@ -132,7 +130,7 @@ public final class Sentences {
     }
 
     private static boolean isCore(char c) {
-        return Character.isLetterOrDigit(c) || "½¼¾⅓⅔⅛".indexOf(c) >= 0;
+        return Character.isLetterOrDigit(c) || Word.isFraction(c);
     }
 
     /** Headings become blanks, so that every place in the text stays what it was. */

@@ -31,6 +31,8 @@ class SentencesTest {
     void the_point_of_an_abbreviation_ends_nothing() {
         assertEquals(1, Sentences.of("Dr. Reed and Mrs. Vane weigh approx. 2 kg of beans, e.g. Black ones.").size());
         assertEquals(2, Sentences.of("It weighs 2 kg. We cut it in half.").size());
+        assertEquals(2, Sentences.of("It holds vitamin C. Then it goes in at 180 °C.").size());
+        assertEquals(1, Sentences.of("Take plate No. 5 to the front.").size());
         assertEquals(3, Sentences.of("Do we fry it? No. We bake it.").size());
     }
 
