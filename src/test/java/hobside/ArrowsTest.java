@@ -20,7 +20,7 @@ class ArrowsTest {
             .layer("ledger").definedBy("hobside.ledger")
             .layer("advice").definedBy("hobside.advice")
             .layer("guide").definedBy("hobside.guide")
-            .layer("talk").definedBy("hobside.talk")
+            .layer("talk").definedBy("hobside.talk..")
             .layer("file").definedBy("hobside.file..")
             .layer("screen").definedBy("hobside.screen..")
             .layer("command").definedBy("hobside.command")
@@ -46,7 +46,7 @@ class ArrowsTest {
 
     @ArchTest
     static final ArchRule everything_above_file_is_pure = noClasses()
-            .that().resideInAnyPackage("hobside.measure", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk")
+            .that().resideInAnyPackage("hobside.measure", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk..")
             .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.time..", "java.lang.reflect..", "java.util.concurrent..");
 
     @ArchTest
