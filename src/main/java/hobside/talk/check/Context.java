@@ -14,7 +14,8 @@ final class Context {
     private static final Pattern SAVED = Pattern.compile("\\b(?:less|fewer|sav(?:e|es|ed|ing)|tak(?:e|es|en|ing) [^,;:]{0,40}\\boff|takes? (?:another|away|off)|taken (?:off|away|out)"
             + "|took|goes? (?:down|up)|gone|went down|down by|fall(?:s|en)? by|drops? by|cut(?:s)? (?:off|by|the)|lower|los(?:e|es|t)|cheaper|dearer|more)\\b(?! than (?:a|the|half|two|three|\\d))");
     private static final Pattern MORE = Pattern.compile("\\b(?:more than|over|above|at least|well over|upwards of) (?:about |some )?$");
-    private static final Pattern LESS = Pattern.compile("\\b(?:less than|under|below|nearly|almost|at most|up to|not quite|hardly) (?:about |some )?$");
+    private static final Pattern NEARLY = Pattern.compile("\\b(?:nearly|almost|not quite) (?:about |some )?$");
+    private static final Pattern UNDER = Pattern.compile("\\b(?:less than|under|below|at most|up to) (?:about |some )?$");
     private static final Pattern NOW = Pattern.compile("\\b(?:now|down to|ends? (?:at|with|on)|end up with|comes? down to)\\b[^,;:]{0,30}$");
     private static final Pattern WAS = Pattern.compile("\\b(?:was|were|began|begun|started?|from|used to)\\b[^,;:]{0,12}$");
 
@@ -40,7 +41,8 @@ final class Context {
     }
 
     static Told.Hedge hedge(String before) {
-        return has(MORE, before) ? Told.Hedge.MORE : has(LESS, before) ? Told.Hedge.LESS : Told.Hedge.NONE;
+        return has(MORE, before) ? Told.Hedge.MORE : has(NEARLY, before) ? Told.Hedge.NEARLY
+                : has(UNDER, before) ? Told.Hedge.UNDER : Told.Hedge.NONE;
     }
 
     /** Whether a figure tells of a movement or of what there is. A bare "was" or "from" before it always tells of what there was. */

@@ -9,9 +9,11 @@ import hobside.guide.Sample;
 import hobside.ledger.Basis;
 import hobside.ledger.Comparison;
 import hobside.ledger.Ledger;
+import hobside.ledger.Outcome;
 import hobside.ledger.Totals;
 import hobside.measure.Currency;
 import hobside.measure.Range;
+import hobside.talk.Rounded;
 import hobside.talk.Stand;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,14 +71,20 @@ public final class Facts {
 
     private void add(Topic topic, Basis basis, Known.Sense sense, int step, Totals totals) {
         Range range = totals.range(topic.of(basis, coin()));
-        known.add(new Known(topic, basis, sense, step, range, Range.exactly(0), !topic.isComplete(totals.typical())));
+        known.add(new Known(topic, basis, sense, step, range, Range.exactly(0), topic.finest() / 2, !topic.isComplete(totals.typical())));
     }
 
     private void add(Topic topic, Basis basis, Known.Sense sense, int step, Comparison pair) {
-        ToDoubleFunction<hobside.ledger.Outcome> figure = topic.of(basis, coin());
+        ToDoubleFunction<Outcome> figure = topic.of(basis, coin());
         Range saved = pair.saved(figure);
         boolean open = !topic.isComplete(pair.before().typical()) || !topic.isComplete(pair.after().typical());
-        known.add(new Known(topic, basis, sense, step, saved, share(topic, basis, pair, saved), open));
+        known.add(new Known(topic, basis, sense, step, saved, share(topic, basis, pair, saved),
+                Math.max(saidTo(topic, pair.before().range(figure)), saidTo(topic, pair.after().range(figure))), open));
+    }
+
+    /** Grams of fat are told to the gram where two are set side by side. */
+    private static double saidTo(Topic topic, Range range) {
+        return Rounded.step(range, topic == Topic.SATURATED || topic == Topic.FAT ? 1 : topic.finest());
     }
 
     private Range share(Topic topic, Basis basis, Comparison pair, Range saved) {

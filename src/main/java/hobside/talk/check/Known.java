@@ -9,9 +9,10 @@ import hobside.measure.Range;
  * @param step the row of the ledger, from 0; -1 for the start
  * @param range the amount, in the topic's unit; a saved one is negative where there is more afterwards
  * @param share for what was saved: the share that has gone; else 0
+ * @param saidTo the step that speech rounds it to; a difference of two rounded figures may be off by the coarser step of the two
  * @param open true when a food has no figure or no price, so that nobody can say how much it is
  */
-record Known(Topic topic, Basis basis, Sense sense, int step, Range range, Range share, boolean open) {
+record Known(Topic topic, Basis basis, Sense sense, int step, Range range, Range share, double saidTo, boolean open) {
 
     /** How it is meant. */
     enum Sense {

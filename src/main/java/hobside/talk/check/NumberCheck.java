@@ -2,7 +2,6 @@ package hobside.talk.check;
 
 import hobside.ledger.Basis;
 import hobside.measure.Range;
-import hobside.talk.Rounded;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,10 +12,6 @@ import java.util.Set;
  * its range and what rounding for the ear allows; so "about 12 grams" stands for 11.6, and for 9 to 13 with a wide range.
  */
 final class NumberCheck {
-
-    /** Grams or millilitres are said to the same step before and after, so their difference may be off by a whole step. */
-    private static final double STEP_OF_DIFFERENCE = 1;
-    private static final double STEP_OF_AMOUNT = 0.5;
 
     /** A figure this near to that of another basis is taken for it. */
     private static final double SAME = 0.06;
@@ -35,21 +30,37 @@ final class NumberCheck {
 
     List<Finding> check(String words, Sentence sentence, Place place) {
         List<Finding> findings = new ArrayList<>();
-        for (Told told : reader.read(sentence)) {
+        List<Told> all = reader.read(sentence);
+        double common = common(all);
+        for (Told told : all) {
             List<Known> candidates = meant.by(told, sentence, place);
-            if (!candidates.isEmpty() && candidates.stream().noneMatch(known -> stands(told, known)) && !isGuide(told, sentence)) {
+            if (!candidates.isEmpty() && candidates.stream().noneMatch(known -> stands(told, known, common)) && !isGuide(told, sentence)) {
                 findings.add(finding(words, told, sentence, place, candidates));
             }
         }
         return findings;
     }
 
-    private static boolean stands(Told told, Known known) {
+    /**
+     * Figures that are told together are rounded to one step, so that a listener who reckons along finds that they agree: "that takes
+     * about 10 grams off: it was about 35, now it is about 25". Half that step, where three or more are all whole fives or tens.
+     */
+    private static double common(List<Told> all) {
+        for (int step : new int[] {10, 5}) {
+            if (all.size() >= TOGETHER && all.stream().allMatch(told -> told.value() % step == 0)) {
+                return step / 2.0;
+            }
+        }
+        return 0;
+    }
+
+    private static final int TOGETHER = 3;
+
+    private static boolean stands(Told told, Known known, double common) {
         Range size = size(known);
         boolean amount = known.isAmount();
         boolean open = known.open() && (!amount || told.value() >= size.low());
-        double step = Rounded.step(known.range(), known.topic().finest()) * (amount ? STEP_OF_AMOUNT : STEP_OF_DIFFERENCE);
-        return open || told.fits(size, step);
+        return open || told.fits(size, Math.max(known.saidTo(), common));
     }
 
     /** A figure without its sign: what goes up by 2 is said as 2 as well. */

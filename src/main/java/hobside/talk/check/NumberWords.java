@@ -6,7 +6,7 @@ import java.util.Map;
 final class NumberWords {
 
     /** A regular expression for one number; {@link #value} reads what it matched. */
-    static final String PATTERN = "(?:\\d{1,3}(?:[ ,]\\d{3})+(?!\\d)(?:\\.\\d+)?|\\d+(?:[.]\\d+)?|half an?"
+    static final String PATTERN = "(?:(?:a|one|two|three|four|nine) (?:third|quarter|fifth|tenth)s? of an?|\\d{1,3}(?:[ ,]\\d{3})+(?!\\d)(?:\\.\\d+)?|\\d+(?:[.]\\d+)?|half an?"
             + "|(?:twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety)(?:[- ](?:one|two|three|four|five|six|seven|eight|nine))?"
             + "|(?:a |one |two |three |four |five |six |seven |eight |nine )?hundred(?: and (?:fifty|twenty|ten))?"
             + "|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen"
@@ -30,6 +30,10 @@ final class NumberWords {
 
     /** The number that {@link #PATTERN} matched. */
     static double value(String small) {
+        int part = small.indexOf(" of a");
+        if (part > 0) {
+            return share(small.substring(0, part));
+        }
         if (small.startsWith("half a")) {
             return 0.5;
         }
@@ -57,6 +61,9 @@ final class NumberWords {
     /** How finely a number was said: half a step of its last digit that counts; 0.05 for 4.6, 0.5 for 29, 5 for 230, 50 for 2,100. */
     static double fineness(String small, double value) {
         int point = small.indexOf('.');
+        if (small.contains(" of a")) {
+            return value / 4;
+        }
         if (point >= 0) {
             return 0.5 * Math.pow(10, point + 1 - small.length());
         }

@@ -25,6 +25,7 @@ final class ShareCheck {
     private static final Pattern LESS_AFTER = Pattern.compile("^ (?:less|fewer|lower|cheaper)\\b");
     private static final Pattern LESS_BEFORE = Pattern.compile("\\b(?:by|down|cut|reduced|fallen|dropped|gone down|gone|lost) (?:by )?" + HEDGE + "$");
     private static final Pattern OF_NUTRIENT = Pattern.compile("^" + OF_THE + NUTRIENT);
+    private static final Pattern OF_A_UNIT = Pattern.compile("^ of an? (?:gram|teaspoon|spoon|kilo|crown|litre)|^ (?:a|an) ");
     private static final Pattern GONE = Pattern.compile("\\b(?:gone|off|saved?|away|taken|takes?|took|cut|lost|lose|removed?|out|disappeared?)\\b");
     private static final Pattern LEFT = Pattern.compile("\\b(?:left|remains?|stays?|still there|keep|kept)\\b");
     private static final Pattern ELSEWHERE = Pattern.compile("comes? from|\\b(?:day|daily|energy of|kinds?|spoon|packet|label)\\b");
@@ -63,6 +64,9 @@ final class ShareCheck {
         String after = small.substring(share.end());
         double value = NumberWords.share(share.group());
         double slack = share.group().indexOf('%') >= 0 || share.group().contains("per") ? PERCENT_SLACK : WORD_SLACK;
+        if (OF_A_UNIT.matcher(after).find()) {
+            return Optional.empty();
+        }
         boolean of = OF_NUTRIENT.matcher(after).find();
         if (of && has(LEFT, small) && !has(GONE, small)) {
             return Optional.of(new Said(share.start(), share.end(), 1 - value, slack));

@@ -1,6 +1,7 @@
 package hobside.talk.check;
 
 import hobside.ledger.Basis;
+import hobside.measure.Range;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -23,9 +24,9 @@ record Told(int from, int to, double value, double slack, Set<Topic> topics, Set
         AMOUNT, NOW, SAVED, EITHER
     }
 
-    /** "more than", "nearly", or neither. */
+    /** "more than", "nearly", "less than", or none of them. */
     enum Hedge {
-        NONE, MORE, LESS
+        NONE, MORE, NEARLY, UNDER
     }
 
     private static final double HALF_AS_MUCH = 1.5;
@@ -38,14 +39,15 @@ record Told(int from, int to, double value, double slack, Set<Topic> topics, Set
         return EnumSet.allOf(Basis.class);
     }
 
-    /** Whether words of this value fit a figure from low to high. */
-    boolean fits(hobside.measure.Range range, double more) {
-        double room = slack + more;
+    /** Whether words of this value fit a figure from low to high that speech rounds to this step. */
+    boolean fits(Range range, double saidTo) {
+        double room = Math.max(slack, saidTo);
         boolean within = value >= range.low() - room && value <= range.high() + room;
         return within || switch (hedge) {
             case NONE -> false;
             case MORE -> range.typical() >= value && range.typical() <= value * HALF_AS_MUCH;
-            case LESS -> range.typical() <= value && range.typical() * HALF_AS_MUCH >= value;
+            case NEARLY -> range.typical() <= value && range.typical() * HALF_AS_MUCH >= value;
+            case UNDER -> range.low() <= value;
         };
     }
 }
