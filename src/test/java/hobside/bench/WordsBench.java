@@ -2,7 +2,7 @@ package hobside.bench;
 
 import hobside.Bundle;
 import hobside.advice.Offer;
-import hobside.dish.Demo;
+import hobside.talk.Demo;
 import hobside.dish.Ingredient;
 import hobside.file.Scripts;
 import hobside.talk.Cue;

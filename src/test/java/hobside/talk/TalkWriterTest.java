@@ -99,7 +99,7 @@ class TalkWriterTest {
 
     @Test
     void numbers_of_one_sentence_agree_with_one_another() {
-        java.util.regex.Pattern took = java.util.regex.Pattern.compile("about (\\d+) grams? of saturated fat off each plate. It was about (\\d+), now it is about (\\d+)");
+        java.util.regex.Pattern took = java.util.regex.Pattern.compile("about (\\d+) grams? of saturated fat off each plate: it was about (\\d+), now it is about (\\d+)");
         int found = 0;
         for (long seed = 0; seed < 60; seed++) {
             for (String words : said(Scripts.talk(random(seed), Bundle.STUDY))) {

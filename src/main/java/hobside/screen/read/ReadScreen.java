@@ -43,6 +43,11 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
         return new ReadScreen(back, title, Page.of(layout), 0);
     }
 
+    /** Lines to read, wrapped to the width there is. */
+    public static ReadScreen text(Screen back, String title, List<String> lines) {
+        return page(back, title, width -> wrapped(lines, width));
+    }
+
     /** The help page of a screen, from its table of keys. */
     public static ReadScreen help(Screen back, String name, List<? extends Keys.Bound> actions) {
         List<String> lines = new ArrayList<>(List.of("The keys of this screen:", ""));

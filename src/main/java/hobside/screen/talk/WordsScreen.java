@@ -22,12 +22,22 @@ import java.util.TreeMap;
  * Writing the words of one cue: the text with its live figures as gaps, below it how it will sound, and what the check has to say
  * while one types.
  *
- * @param fresh the cue is a new one, to stand after the one under the cursor
  */
-record WordsScreen(TalkScreen talk, Draft draft, boolean fresh, String said) implements Screen {
+record WordsScreen(TalkScreen talk, Draft draft, Remarks remarks, Said said) implements Screen {
 
     /** So many columns are left free on either side of the text. */
     private static final int MARGIN = 3;
+
+    /**
+     * What is said to the user.
+     *
+     * @param fresh the cue is a new one, to stand after the one under the cursor
+     */
+    record Said(boolean fresh, String words) {}
+
+    private boolean fresh() {
+        return said.fresh();
+    }
 
     /** The keys of the editor. */
     enum Action implements Keys.Bound {
@@ -52,19 +62,19 @@ record WordsScreen(TalkScreen talk, Draft draft, boolean fresh, String said) imp
     }
 
     static WordsScreen of(TalkScreen talk) {
-        return new WordsScreen(talk, Draft.of(talk.cue().raw()), false, "");
+        return new WordsScreen(talk, Draft.of(talk.cue().raw()), Remarks.of(talk), new Said(false, ""));
     }
 
     static WordsScreen added(TalkScreen talk) {
-        return new WordsScreen(talk, Draft.of(""), true, "");
+        return new WordsScreen(talk, Draft.of(""), Remarks.of(talk), new Said(true, ""));
     }
 
     private WordsScreen with(Draft other) {
-        return new WordsScreen(talk, other, fresh, "");
+        return new WordsScreen(talk, other, remarks, new Said(fresh(), ""));
     }
 
     private WordsScreen saying(String words) {
-        return new WordsScreen(talk, draft, fresh, words);
+        return new WordsScreen(talk, draft, remarks, new Said(fresh(), words));
     }
 
     @Override
@@ -75,7 +85,7 @@ record WordsScreen(TalkScreen talk, Draft draft, boolean fresh, String said) imp
         if (message instanceof Message.KeyPressed pressed) {
             return pressed(pressed.key());
         }
-        return message instanceof Message.Told ? talk.bench().below(message, changed -> new WordsScreen(TalkScreen.at(changed, talk.cursor(), ""), draft, fresh, said))
+        return message instanceof Message.Told ? talk.bench().below(message, changed -> new WordsScreen(TalkScreen.at(changed, talk.cursor(), ""), draft, remarks, said))
                 : Next.to(this);
     }
 
@@ -97,7 +107,7 @@ record WordsScreen(TalkScreen talk, Draft draft, boolean fresh, String said) imp
     static final int TYPED_WIDTH = 54;
 
     private Next taken() {
-        if (fresh) {
+        if (fresh()) {
             Editing.Outcome outcome = talk.editing().added(talk.cue(), Cue.Kind.SAY, draft.text());
             return outcome.isRefused() ? Next.to(saying(outcome.refusal()))
                     : talk.edited(outcome, talk.script().freshKey(), "Added. k changes its kind, < and > move it.");
@@ -110,7 +120,7 @@ record WordsScreen(TalkScreen talk, Draft draft, boolean fresh, String said) imp
     }
 
     private Next split() {
-        if (fresh) {
+        if (fresh()) {
             return Next.to(saying("Take it first; then it can be split."));
         }
         Editing.Outcome outcome = talk.editing().split(talk.cue(), draft.text().substring(0, draft.caret()), draft.text().substring(draft.caret()));
@@ -136,7 +146,7 @@ record WordsScreen(TalkScreen talk, Draft draft, boolean fresh, String said) imp
 
     @Override
     public void view(Frame frame) {
-        frame.put(0, 1, fresh ? "A new cue after this one" : talk.section().heading(), Style.TITLE);
+        frame.put(0, 1, fresh() ? "A new cue after this one" : talk.section().heading(), Style.TITLE);
         frame.horizontal(1, 0, frame.width() - 1);
         Page page = Page.of(draft.text(), Math.min(TYPED_WIDTH, frame.width() - 2 * MARGIN));
         int rows = Math.min(page.size(), frame.height() - 9);
@@ -161,10 +171,10 @@ record WordsScreen(TalkScreen talk, Draft draft, boolean fresh, String said) imp
             }
         }
         Frame rest = frame.part(new Area(row + 1, 0, Math.max(0, frame.height() - row - 2), frame.width()));
-        if (!said.isEmpty()) {
-            frame.put(frame.height() - 2, 1, Lines.fit(said, frame.width() - 2), Style.WARN);
+        if (!said.words().isEmpty()) {
+            frame.put(frame.height() - 2, 1, Lines.fit(said.words(), frame.width() - 2), Style.WARN);
         } else {
-            Remarks.draw(this, rest);
+            remarks.draw(this, rest);
         }
     }
 }

@@ -1,0 +1,98 @@
+package hobside.talk.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hobside.Bundle;
+import hobside.Fixtures;
+import hobside.RandomPlans;
+import hobside.advice.Offer;
+import hobside.talk.Demo;
+import hobside.talk.Cue;
+import hobside.talk.Stand;
+import hobside.talk.Talk;
+import hobside.talk.TalkWriter;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What the program writes itself must pass its own check, whatever the plan. */
+class OwnWordsTest {
+
+    private static List<String> tripped(Stand stand) {
+        TruthCheck check = TruthCheck.of(Facts.of(stand, Bundle.STUDY.published()));
+        List<String> tripped = new ArrayList<>();
+        List<Cue> cues = new ArrayList<>();
+        for (Talk.Section section : TalkWriter.write(stand).sections()) {
+            Place place = Place.of(section, stand.ledger());
+            section.cues().forEach(cue -> check.check(cue.words(), place).forEach(finding -> tripped.add(section.heading() + ": " + cue.words() + " -> " + finding)));
+            cues.addAll(section.cues());
+        }
+        check.missing(cues).forEach(finding -> tripped.add("missing: " + finding));
+        return tripped;
+    }
+
+    /** A demo of a bundled dish with some of the changes offered for it, drawn by a seed. */
+    private static Demo offered(long seed) {
+        Random random = new Random(seed);
+        Demo demo = Bundle.demo(Bundle.DISHES.get(random.nextInt(Bundle.DISHES.size())));
+        for (int i = 0; i < 1 + random.nextInt(5); i++) {
+            String of = demo.dish().ingredients().get(random.nextInt(demo.dish().ingredients().size())).id();
+            List<Offer> offers = random.nextInt(4) == 0 ? Bundle.STUDY.offers().forPot(demo.dish(), demo.plan())
+                    : Bundle.STUDY.offers().forIngredient(demo.dish(), demo.plan(), of);
+            if (!offers.isEmpty()) {
+                demo = demo.with(demo.plan().with(offers.get(random.nextInt(offers.size())).change()));
+            }
+        }
+        return demo;
+    }
+
+    private static void assertNone(Set<String> tripped) {
+        assertEquals(0, tripped.size(), () -> tripped.size() + " findings in our own words:\n" + String.join("\n", tripped));
+    }
+
+    @Test
+    void the_talks_of_the_finished_demos_pass_their_own_check() {
+        Set<String> tripped = new LinkedHashSet<>();
+        for (String name : List.of("lighter-rib-pot", "lighter-pumpkin-pot", "lighter-potato-bake")) {
+            tripped.addAll(tripped(Corpus.stand(Corpus.demo(name))));
+        }
+        Bundle.DISHES.forEach(dish -> tripped.addAll(tripped(Corpus.stand(Bundle.demo(dish)))));
+        assertNone(tripped);
+    }
+
+    @Test
+    void the_talks_of_300_random_plans_pass_their_own_check() {
+        Set<String> tripped = new LinkedHashSet<>();
+        for (long seed = 0; seed < 300; seed++) {
+            Demo demo = Demo.of(Fixtures.pot()).with(RandomPlans.of(seed));
+            Stand.Beside beside = new Stand.Beside(Bundle.STUDY.guide("eu-ri"), Bundle.STUDY.published().cautions(), Bundle.STUDY.substitutes(),
+                    new Stand.Tongue(Bundle.STUDY.english(), Fixtures.CROWN));
+            tripped.addAll(tripped(Stand.of(demo, Fixtures.books(), beside)));
+        }
+        assertNone(tripped);
+    }
+
+    @Test
+    void the_talks_of_300_random_choices_of_offers_pass_their_own_check() {
+        Set<String> tripped = new LinkedHashSet<>();
+        for (long seed = 0; seed < 300; seed++) {
+            tripped.addAll(tripped(Corpus.stand(offered(seed))));
+        }
+        assertNone(tripped);
+    }
+
+    @Test
+    void every_reason_and_limit_in_the_book_of_swaps_passes() {
+        List<String> tripped = new ArrayList<>();
+        List<String> said = new ArrayList<>();
+        Bundle.STUDY.substitutes().swaps().forEach(swap -> said.addAll(List.of(swap.words().why(), swap.words().handling(), swap.words().not())));
+        Bundle.STUDY.substitutes().bulk().forEach(bulk -> said.addAll(List.of(bulk.words().why(), bulk.words().not())));
+        assertTrue(said.size() > 300, "sentences in the book: " + said.size());
+        said.forEach(words -> Corpus.CHECK.check(words, Place.WHOLE).forEach(finding -> tripped.add(words + " -> " + finding)));
+        assertTrue(tripped.isEmpty(), () -> String.join("\n", tripped));
+    }
+}
