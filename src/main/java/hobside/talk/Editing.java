@@ -33,7 +33,7 @@ public final class Editing {
     }
 
     private Edit edit(Cue cue) {
-        return script.edit(cue.key()).orElse(Edit.of(cue.key()));
+        return script.edit(cue.key()).orElseGet(() -> Edit.of(cue.key()));
     }
 
     public Outcome worded(Cue cue, String words) {

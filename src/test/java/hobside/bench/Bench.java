@@ -21,6 +21,7 @@ public final class Bench {
             case "accuracy" -> AccuracyBench.main(rest);
             case "search" -> SearchBench.main(rest);
             case "words" -> WordsBench.main(rest);
+            case "talk" -> TalkBench.main(rest);
             default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words or accuracy, found \"" + which + "\"");
         }
     }

@@ -4,9 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
+import hobside.Offered;
 import hobside.Fixtures;
 import hobside.RandomPlans;
-import hobside.advice.Offer;
 import hobside.talk.Demo;
 import hobside.talk.Cue;
 import hobside.talk.Stand;
@@ -15,7 +15,6 @@ import hobside.talk.TalkWriter;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -33,21 +32,6 @@ class OwnWordsTest {
         }
         check.missing(cues).forEach(finding -> tripped.add("missing: " + finding));
         return tripped;
-    }
-
-    /** A demo of a bundled dish with some of the changes offered for it, drawn by a seed. */
-    private static Demo offered(long seed) {
-        Random random = new Random(seed);
-        Demo demo = Bundle.demo(Bundle.DISHES.get(random.nextInt(Bundle.DISHES.size())));
-        for (int i = 0; i < 1 + random.nextInt(5); i++) {
-            String of = demo.dish().ingredients().get(random.nextInt(demo.dish().ingredients().size())).id();
-            List<Offer> offers = random.nextInt(4) == 0 ? Bundle.STUDY.offers().forPot(demo.dish(), demo.plan())
-                    : Bundle.STUDY.offers().forIngredient(demo.dish(), demo.plan(), of);
-            if (!offers.isEmpty()) {
-                demo = demo.with(demo.plan().with(offers.get(random.nextInt(offers.size())).change()));
-            }
-        }
-        return demo;
     }
 
     private static void assertNone(Set<String> tripped) {
@@ -80,7 +64,7 @@ class OwnWordsTest {
     void the_talks_of_300_random_choices_of_offers_pass_their_own_check() {
         Set<String> tripped = new LinkedHashSet<>();
         for (long seed = 0; seed < 300; seed++) {
-            tripped.addAll(tripped(Corpus.stand(offered(seed))));
+            tripped.addAll(tripped(Corpus.stand(Offered.random(seed))));
         }
         assertNone(tripped);
     }
