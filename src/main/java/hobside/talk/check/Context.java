@@ -19,6 +19,8 @@ final class Context {
     private static final Pattern NOW = Pattern.compile("\\b(?:now|down to|ends? (?:at|with|on)|end up with|comes? down to)\\b[^,;:]{0,30}$");
     private static final Pattern WAS = Pattern.compile("\\b(?:was|were|began|begun|started?|from|used to)\\b[^,;:]{0,12}$");
 
+    private static final Pattern HOLDS = Pattern.compile("\\b(?:there (?:is|are)|holds?|held|has|have|had|gives?|contains?|get|gets)\\b[^,;:]{0,24}$");
+
     private Context() {}
 
     static boolean has(Pattern pattern, String text) {
@@ -55,7 +57,7 @@ final class Context {
             return Told.Meaning.NOW;
         }
         String around = before.substring(clause(before)) + sentence.substring(from, until(sentence, to));
-        return has(SAVED, around) ? Told.Meaning.SAVED : Told.Meaning.EITHER;
+        return has(SAVED, around) ? Told.Meaning.SAVED : has(HOLDS, before) ? Told.Meaning.AMOUNT : Told.Meaning.EITHER;
     }
 
     private static int clause(String before) {

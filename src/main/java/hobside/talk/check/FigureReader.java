@@ -21,11 +21,12 @@ final class FigureReader {
             + NumberWords.PATTERN + ")(?=\\s*(?:[.,;:!?]|$|to\\b|now\\b|and we\\b|before\\b|after\\b|a serve|a plate|on (?:each|every)|at the (?:end|start)))");
 
     /** A spoon's or another food's own figure, a price in the shop, a rule's limit. */
-    private static final Pattern OTHERWISE = Pattern.compile("spoon (?:of [a-z ]{1,20} )?(?:holds|has|is|carries|gives)|comes? from|\\b(?:limit|threshold|packet|label|by law|a kilo|per kilo|a pack|a tin|a litre|a pound|a bunch|at the till)\\b");
+    private static final Pattern OTHERWISE = Pattern.compile("(?:spoon|gram) (?:of [a-z ]{1,20} )?(?:holds|has|is|carries|gives)|comes? from|\\b(?:limit|threshold|packet|label|by law|a kilo|per kilo|a pack|a tin|a litre|a pound|a bunch|at the till)\\b");
     private static final Pattern OTHER_FOOD = Pattern.compile("\\b(?:in|per) (?:100|a hundred|every 100) ?(?:g|grams)\\b");
     private static final Pattern FOODS = Pattern.compile("\\b(?:oils?|butter|dripping|lard|ghee|cream|milk|cheese|margarine|suet|yoghurt|mince|bacon|chicken|beef|lamb|pork|fish|nuts?|coconut|topside)\\b");
     private static final Pattern KITCHEN = Pattern.compile("\\b(?:trimmings?|scale|jar|weighs?|weigh|white fat|rim|fat edge|measure out|pour in|stir in|put in|buy|use|add|grease)\\b");
     private static final Pattern DISH = Pattern.compile("\\b(?:plates?|serves?|servings?|portions?|bowls?|pot|pots|dish|stew|sav(?:e|es|ed)|tak(?:e|es|en)|took|goes (?:down|up)|gone|falls?|down)\\b");
+    private static final Pattern ON_THE_PLATE = Pattern.compile("\\b(?:plates?|serves?|servings?|portions?|less|fewer|down|up|saved?|holds?)\\b");
     private static final Pattern OFF_THE_PLATE = Pattern.compile("\\b(?:off|less on|fewer on|saved on|lighter on) (?:each|every|a|the|your) (?:plate|serve|serving|portion)");
     private static final Pattern SATURATED = Pattern.compile("\\bsaturated|\\bsaturates");
     private static final Pattern FAT = Pattern.compile("(?<!saturated )(?<!white )\\bfat\\b(?! edge)");
@@ -114,7 +115,7 @@ final class FigureReader {
     private static Set<Topic> spoonTopics(Sentence sentence, int end) {
         boolean other = OF.matcher(sentence.small().substring(end)).find() && !NEXT_OF.matcher(sentence.small().substring(end)).find();
         boolean fat = sentence.has("fat") && has(DISH, sentence.small()) && !has(KITCHEN, sentence.small());
-        return !other && fat ? EnumSet.of(Topic.FAT, Topic.SATURATED) : EnumSet.noneOf(Topic.class);
+        return !other && fat ? EnumSet.of(has(SATURATED, sentence.small()) ? Topic.SATURATED : Topic.FAT) : EnumSet.noneOf(Topic.class);
     }
 
     private static Set<Topic> gramTopics(Sentence sentence, int end) {
@@ -125,6 +126,9 @@ final class FigureReader {
             return EnumSet.noneOf(Topic.class);
         }
         if (!of && !has(DISH, small) && !sentence.has(" hold") && !sentence.has("saturated")) {
+            return EnumSet.noneOf(Topic.class);
+        }
+        if (rest.startsWith(" of salt") && !has(ON_THE_PLATE, small)) {
             return EnumSet.noneOf(Topic.class);
         }
         return has(KITCHEN, small) && !has(SATURATED, small) ? EnumSet.noneOf(Topic.class) : named(sentence, rest);

@@ -17,11 +17,17 @@ final class ShareCheck {
     private static final double PERCENT_SLACK = 0.03;
     private static final double HALVED_SLACK = 0.08;
 
+    /** The share that is gone where something is halved, and where it is doubled: then there is as much again. */
+    private static final double HALF = 0.5;
+    private static final double DOUBLE = -1;
+
     private static final String HEDGE = "(?:about |some |roughly |around |nearly |almost |over |well over |more than |less than |under |at least |only |a good )*";
     private static final String OF_THE = " of (?:the |its |all the |our |your |all )?";
     private static final String NUTRIENT = "(?:saturated|fat|salt|sodium|energy|calories)";
     private static final Pattern SHARE = Pattern.compile("(?<![\\p{L}\\d.,])" + NumberWords.SHARE + "(?![\\p{L}\\d])");
-    private static final Pattern HALVED = Pattern.compile("\\bhalv(?:e|es|ed|ing) (?:the |its |our |your )?(?=" + NUTRIENT + ")");
+    private static final Pattern HALVED = Pattern.compile("\\bhalv(?:e|es|ed|ing) (?:the |its |our |your )?(?=" + NUTRIENT + ")|(?<=" + NUTRIENT + " (?:is|has been|was|fat is|fat has been|fat was) )halved\\b"
+            + "|\\bhalf as much (?=" + NUTRIENT + ")");
+    private static final Pattern DOUBLED = Pattern.compile("\\b(?:twice|double) (?:as much |the )(?=" + NUTRIENT + ")|\\bdoubl(?:es|ed|ing) the (?=" + NUTRIENT + ")|(?<=" + NUTRIENT + " (?:is|has been|was|fat is|fat has been|fat was) )doubled\\b");
     private static final Pattern LESS_AFTER = Pattern.compile("^ (?:less|fewer|lower|cheaper)\\b");
     private static final Pattern LESS_BEFORE = Pattern.compile("\\b(?:by|down|cut|reduced|fallen|dropped|gone down|gone|lost) (?:by )?" + HEDGE + "$");
     private static final Pattern OF_NUTRIENT = Pattern.compile("^" + OF_THE + NUTRIENT);
@@ -46,15 +52,17 @@ final class ShareCheck {
         if (has(ELSEWHERE, small) || has(OTHER_FOOD, small) && !has(DISH, small)) {
             return findings;
         }
-        Matcher halved = HALVED.matcher(small);
-        while (halved.find()) {
-            judge(words, sentence, place, new Said(halved.start(), halved.end(), 0.5, HALVED_SLACK)).ifPresent(findings::add);
-        }
+        whole(words, sentence, place, HALVED.matcher(small), HALF).ifPresent(findings::add);
+        whole(words, sentence, place, DOUBLED.matcher(small), DOUBLE).ifPresent(findings::add);
         Matcher share = SHARE.matcher(small);
         while (share.find()) {
             said(small, share).flatMap(said -> judge(words, sentence, place, said)).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    private Optional<Finding> whole(String words, Sentence sentence, Place place, Matcher matcher, double gone) {
+        return matcher.find() ? judge(words, sentence, place, new Said(matcher.start(), matcher.end(), gone, HALVED_SLACK)) : Optional.empty();
     }
 
     private record Said(int from, int to, double gone, double slack) {}

@@ -37,6 +37,14 @@ class TruthCheckTest {
     }
 
     @Test
+    void held_measure() {
+        List<String> missed = missed("held");
+        List<String> alarms = falseAlarms("held");
+        System.out.println("HELD missed " + missed.size() + "\n" + String.join("\n", missed));
+        System.out.println("HELD alarms " + alarms.size() + "\n" + String.join("\n", alarms));
+    }
+
+    @Test
     void the_tables_are_whole() {
         assertEquals(60, Csv.beside(Corpus.class, "/check/planted.csv").rows().size());
         assertEquals(200, Csv.beside(Corpus.class, "/check/true.csv").rows().size());
