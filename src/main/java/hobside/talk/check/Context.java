@@ -27,8 +27,8 @@ final class Context {
         return pattern.matcher(text).find();
     }
 
-    /** The basis named nearest to the figure in its clause, else any that the sentence names, else all. */
-    static Set<Basis> bases(String sentence, int from, int to) {
+    /** The bases that the sentence names; all of them when it names none. */
+    static Set<Basis> bases(String sentence) {
         Set<Basis> bases = EnumSet.noneOf(Basis.class);
         note(bases, Basis.SERVE, SERVE, sentence);
         note(bases, Basis.POT, POT, sentence);

@@ -81,7 +81,7 @@ final class DirectionCheck {
 
     private Optional<Finding> judge(String words, Sentence sentence, Place place, Claimed claimed) {
         Set<Topic> topics = EnumSet.of(claimed.topic());
-        List<Known> all = meant.by(topics, bases(sentence, claimed), Told.Meaning.SAVED, sentence, place);
+        List<Known> all = meant.by(topics, bases(sentence), Told.Meaning.SAVED, sentence, place);
         if (all.isEmpty() || all.stream().anyMatch(known -> known.open() || moves(known, claimed.more()))) {
             return Optional.empty();
         }
@@ -93,8 +93,8 @@ final class DirectionCheck {
     }
 
     /** Where neither plate nor pot is named, either may be meant; per 100 g is never meant unless it is said. */
-    private static Set<Basis> bases(Sentence sentence, Claimed claimed) {
-        Set<Basis> named = Context.bases(sentence.small(), claimed.from(), claimed.to());
+    private static Set<Basis> bases(Sentence sentence) {
+        Set<Basis> named = Context.bases(sentence.small());
         return named.size() == Basis.values().length ? EnumSet.of(Basis.SERVE, Basis.POT) : named;
     }
 

@@ -5,6 +5,7 @@ import hobside.talk.Spoken;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -36,17 +37,18 @@ final class FigureReader {
     private static final Pattern OF = Pattern.compile("^(?:\\)|) ?of \\p{L}");
 
     private final Pattern united;
-    private final String coin;
+    private final Pattern coin;
 
     FigureReader(Currency currency) {
-        this.coin = "(?:" + Pattern.quote(small(currency.one())) + "|" + Pattern.quote(small(currency.many()))
+        String money = "(?:" + Pattern.quote(small(currency.one())) + "|" + Pattern.quote(small(currency.many()))
                 + (currency.sign().isBlank() ? "" : "|" + Pattern.quote(small(currency.sign()))) + ")";
+        this.coin = Pattern.compile(money);
         this.united = Pattern.compile("(?<![\\p{L}\\d.,])(" + NumberWords.PATTERN + ") ?" + ADJECTIVES
-                + "(grams?|g|mg|milligrams?|kilocalories|kilocalorie|kcals?|calories|kilojoules?|kj|teaspoons?|" + coin + ")(?![\\p{L}\\d])");
+                + "(grams?|g|mg|milligrams?|kilocalories|kilocalorie|kcals?|calories|kilojoules?|kj|teaspoons?|" + money + ")(?![\\p{L}\\d])");
     }
 
     private static String small(String word) {
-        return word.toLowerCase(java.util.Locale.ROOT);
+        return word.toLowerCase(Locale.ROOT);
     }
 
     /** Every figure of the sentence that can be held against the ledger. */
@@ -87,7 +89,7 @@ final class FigureReader {
 
     private static Told of(Sentence sentence, int from, int to, double value, double slack, Set<Topic> topics) {
         String small = sentence.small();
-        return new Told(from, to, value, slack, topics, Context.bases(small, from, to), Context.meaning(small, from, to),
+        return new Told(from, to, value, slack, topics, Context.bases(small), Context.meaning(small, from, to),
                 Context.hedge(small.substring(0, from)));
     }
 
@@ -106,7 +108,7 @@ final class FigureReader {
         if (unit.startsWith("m")) {
             return has(SODIUM, sentence.small()) ? EnumSet.of(Topic.SODIUM) : EnumSet.noneOf(Topic.class);
         }
-        if (unit.matches(coin)) {
+        if (coin.matcher(unit).matches()) {
             return has(DISH, sentence.small()) ? EnumSet.of(Topic.COST) : EnumSet.noneOf(Topic.class);
         }
         return unit.startsWith("teaspoon") ? spoonTopics(sentence, matcher.end()) : gramTopics(sentence, matcher.end());

@@ -2,6 +2,7 @@ package hobside.talk.check;
 
 import hobside.ledger.Basis;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -86,20 +87,20 @@ final class ShareCheck {
     private Optional<Finding> judge(String words, Sentence sentence, Place place, Said said) {
         Set<Topic> topics = topics(sentence);
         Told.Hedge hedge = Context.hedge(sentence.small().substring(0, said.from()));
-        Told told = new Told(said.from(), said.to(), said.gone(), said.slack(), topics, bases(sentence, said), Told.Meaning.SAVED, hedge);
+        Told told = new Told(said.from(), said.to(), said.gone(), said.slack(), topics, bases(sentence), Told.Meaning.SAVED, hedge);
         List<Known> candidates = topics.isEmpty() ? List.of() : meant.by(told, sentence, place);
         if (candidates.isEmpty() || candidates.stream().anyMatch(known -> known.open() || told.fits(known.share(), 0))) {
             return Optional.empty();
         }
-        Known near = candidates.stream().min(java.util.Comparator.comparingDouble(known -> Math.abs(known.share().typical() - said.gone()))).orElseThrow();
+        Known near = candidates.stream().min(Comparator.comparingDouble(known -> Math.abs(known.share().typical() - said.gone()))).orElseThrow();
         String reason = "The ledger says " + telling.share(near) + ".";
         return Optional.of(new Finding(Finding.Kind.NUMBER, sentence.from() + said.from(), sentence.from() + said.to(),
                 words.substring(sentence.from() + said.from(), sentence.from() + said.to()), reason, telling.source(),
                 "That is " + telling.share(near) + "."));
     }
 
-    private static Set<Basis> bases(Sentence sentence, Said said) {
-        Set<Basis> named = Context.bases(sentence.small(), said.from(), said.to());
+    private static Set<Basis> bases(Sentence sentence) {
+        Set<Basis> named = Context.bases(sentence.small());
         return named.size() == Basis.values().length ? EnumSet.of(Basis.SERVE, Basis.POT) : named;
     }
 
