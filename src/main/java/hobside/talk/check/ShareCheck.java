@@ -33,7 +33,7 @@ final class ShareCheck {
     private static final Pattern LESS_BEFORE = Pattern.compile("\\b(?:by|down|cut|reduced|fallen|dropped|gone down|gone|lost) (?:by )?" + HEDGE + "$");
     private static final Pattern OF_NUTRIENT = Pattern.compile("^" + OF_THE + NUTRIENT);
     private static final Pattern OF_A_UNIT = Pattern.compile("^ of an? (?:gram|teaspoon|spoon|kilo|crown|litre)|^ (?:a|an) ");
-    private static final Pattern GONE = Pattern.compile("\\b(?:gone|off|saved?|away|taken|takes?|took|cut|lost|lose|removed?|out|disappeared?)\\b");
+    private static final Pattern GONE = Pattern.compile("\\b(?:gone|off|saved?|away|taken|takes?|took|cut|lost|lose|removed?|rid of|out|disappeared?)\\b");
     private static final Pattern LEFT = Pattern.compile("\\b(?:left|remains?|stays?|still there|keep|kept)\\b");
     private static final Pattern ELSEWHERE = Pattern.compile("comes? from|\\b(?:day|daily|energy of|kinds?|spoon|packet|label)\\b");
     private static final Pattern OTHER_FOOD = Pattern.compile("\\b(?:oils?|butter|dripping|lard|ghee|cream|milk|cheese|margarine|mince|yoghurt|suet|flank|skirt|sausages?|frankfurters?|nuts?|almonds)\\b");

@@ -37,7 +37,9 @@ class KindsTest {
         "CLAIM|No cholesterol means low in saturated fat.", "CLAIM|Vegetable fat means low saturated fat.", "CLAIM|It's fat-free now.",
         "BASIS|Water takes the fat out.", "BASIS|The mince is now lean.", "BASIS|Rapeseed oil has no calories.", "BASIS|It is dearer per serve than before.",
         "BASIS|The pot holds less saturated fat now, because more people share it.", "BASIS|The whole pot now holds 7 grams of saturated fat.",
-        "SHAME|You must never eat ribs again.", "SHAME|You should feel guilty about dripping.", "SHAME|It is poison for your heart."})
+        "NUMBER|That knocks 900 kilocalories off a serve.", "NUMBER|We got rid of 95 per cent of the saturated fat.", "PROMISE|You can throw your pills away.",
+        "PROMISE|People who eat this never get heart disease.", "BASIS|A little water and the dish gets leaner.", "BASIS|Barley soaks up the fat.",
+        "SHAME|It is wrong to cook with lard.", "SHAME|You must never eat ribs again.", "SHAME|You should feel guilty about dripping.", "SHAME|It is poison for your heart."})
     void the_kind_is_found(String kind, String words) {
         assertTrue(check(words, Place.WHOLE).stream().anyMatch(finding -> finding.kind().name().equals(kind)), () -> check(words, Place.WHOLE).toString());
     }
