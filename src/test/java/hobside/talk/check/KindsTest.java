@@ -82,6 +82,13 @@ class KindsTest {
     }
 
     @Test
+    void now_means_after_the_change_and_not_before_it() {
+        assertEquals(List.of(), check("It was about 28 grams of saturated fat a serve.", Place.step(1)));
+        assertEquals(Finding.Kind.NUMBER, only("Now it is about 28 grams of saturated fat a serve.", Place.step(1)).kind());
+        assertEquals(List.of(), check("Now it is about 11 grams of saturated fat a serve.", Place.step(1)));
+    }
+
+    @Test
     void the_figure_of_the_pot_said_of_a_plate_is_named_as_such() {
         Finding finding = only("Each plate held 232 grams of saturated fat.", Place.WELCOME);
         assertEquals(Finding.Kind.BASIS, finding.kind());
