@@ -12,12 +12,15 @@ final class Context {
     private static final Pattern POT = Pattern.compile("\\b(?:pot|whole dish|whole pan|all together)\\b(?! of)");
     private static final Pattern HUNDRED = Pattern.compile("\\b(?:100 ?(?:g|grams?)|(?:a |one )?hundred grams?)\\b(?! (?:of|less|more))");
     private static final Pattern SAVED = Pattern.compile("\\b(?:less|fewer|sav(?:e|es|ed|ing)|tak(?:e|es|en|ing) [^,;:]{0,40}\\boff|takes? (?:another|away|off)|taken (?:off|away|out)"
-            + "|took|goes? (?:down|up)|gone|went down|down by|fall(?:s|en)? by|drops? by|cut(?:s)? (?:off|by|the)|lower|los(?:e|es|t)|cheaper|dearer|more)\\b(?! than (?:a|the|half|two|three|\\d))");
+            + "|took|goes? (?:down|up)|gone|went down|down by|fall(?:s|en)? by|drops? by|cut(?:s)? (?:off|by|the)|lower|rid of|los(?:e|es|t)|cheaper|dearer|more)\\b(?! than (?:a|the|half|two|three|\\d))");
     private static final Pattern MORE = Pattern.compile("\\b(?:more than|over|above|at least|well over|upwards of) (?:about |some )?$");
     private static final Pattern NEARLY = Pattern.compile("\\b(?:nearly|almost|not quite) (?:about |some )?$");
     private static final Pattern UNDER = Pattern.compile("\\b(?:less than|under|below|at most|up to) (?:about |some )?$");
     private static final Pattern NOW = Pattern.compile("\\b(?:now|down to|ends? (?:at|with|on)|end up with|comes? down to)\\b[^,;:]{0,30}$");
     private static final Pattern WAS = Pattern.compile("\\b(?:was|were|began|begun|started?|from|used to)\\b[^,;:]{0,12}$");
+
+    private static final Pattern OFF = Pattern.compile("^(?: of [a-z]+(?: fat)?)? off\\b");
+    private static final Pattern HOLDS = Pattern.compile("\\b(?:there (?:is|are)|holds?|held|has|have|had|gives?|contains?|get|gets)\\b[^,;:]{0,24}$");
 
     private Context() {}
 
@@ -25,8 +28,8 @@ final class Context {
         return pattern.matcher(text).find();
     }
 
-    /** The basis named nearest to the figure in its clause, else any that the sentence names, else all. */
-    static Set<Basis> bases(String sentence, int from, int to) {
+    /** The bases that the sentence names; all of them when it names none. */
+    static Set<Basis> bases(String sentence) {
         Set<Basis> bases = EnumSet.noneOf(Basis.class);
         note(bases, Basis.SERVE, SERVE, sentence);
         note(bases, Basis.POT, POT, sentence);
@@ -55,7 +58,7 @@ final class Context {
             return Told.Meaning.NOW;
         }
         String around = before.substring(clause(before)) + sentence.substring(from, until(sentence, to));
-        return has(SAVED, around) ? Told.Meaning.SAVED : Told.Meaning.EITHER;
+        return has(SAVED, around) || has(OFF, sentence.substring(to, until(sentence, to))) ? Told.Meaning.SAVED : has(HOLDS, before) ? Told.Meaning.AMOUNT : Told.Meaning.EITHER;
     }
 
     private static int clause(String before) {

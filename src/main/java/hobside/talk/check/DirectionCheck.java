@@ -1,5 +1,6 @@
 package hobside.talk.check;
 
+import hobside.ledger.Basis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -80,7 +81,7 @@ final class DirectionCheck {
 
     private Optional<Finding> judge(String words, Sentence sentence, Place place, Claimed claimed) {
         Set<Topic> topics = EnumSet.of(claimed.topic());
-        List<Known> all = meant.by(topics, Context.bases(sentence.small(), claimed.from(), claimed.to()), Told.Meaning.SAVED, sentence, place);
+        List<Known> all = meant.by(topics, bases(sentence), Told.Meaning.SAVED, sentence, place);
         if (all.isEmpty() || all.stream().anyMatch(known -> known.open() || moves(known, claimed.more()))) {
             return Optional.empty();
         }
@@ -89,6 +90,12 @@ final class DirectionCheck {
         int to = sentence.from() + claimed.to();
         return Optional.of(new Finding(Finding.Kind.BASIS, from, to, words.substring(from, to), "The ledger says " + telling.share(near) + ".",
                 telling.source(), "There is " + telling.share(near) + "."));
+    }
+
+    /** Where neither plate nor pot is named, either may be meant; per 100 g is never meant unless it is said. */
+    private static Set<Basis> bases(Sentence sentence) {
+        Set<Basis> named = Context.bases(sentence.small());
+        return named.size() == Basis.values().length ? EnumSet.of(Basis.SERVE, Basis.POT) : named;
     }
 
     private static boolean moves(Known known, boolean more) {

@@ -83,9 +83,9 @@ public final class Facts {
                 Math.max(saidTo(topic, pair.before().range(figure)), saidTo(topic, pair.after().range(figure))), open));
     }
 
-    /** Grams of fat are told to the gram where two are set side by side. */
+    /** Fat before and after is told to one step, whole grams or coarser; of all else the difference itself is rounded. */
     private static double saidTo(Topic topic, Range range) {
-        return Rounded.step(range, topic == Topic.SATURATED || topic == Topic.FAT ? 1 : topic.finest());
+        return topic == Topic.SATURATED || topic == Topic.FAT ? Rounded.step(range, 1) : topic.finest();
     }
 
     private Range share(Topic topic, Basis basis, Comparison pair, Range saved) {

@@ -5,6 +5,7 @@ import hobside.talk.Speech;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -21,11 +22,12 @@ final class FigureReader {
             + NumberWords.PATTERN + ")(?=\\s*(?:[.,;:!?]|$|to\\b|now\\b|and we\\b|before\\b|after\\b|a serve|a plate|on (?:each|every)|at the (?:end|start)))");
 
     /** A spoon's or another food's own figure, a price in the shop, a rule's limit. */
-    private static final Pattern OTHERWISE = Pattern.compile("spoon (?:of [a-z ]{1,20} )?(?:holds|has|is|carries|gives)|comes? from|\\b(?:limit|threshold|packet|label|by law|a kilo|per kilo|a pack|a tin|a litre|a pound|a bunch|at the till)\\b");
+    private static final Pattern OTHERWISE = Pattern.compile("(?:spoon|gram) (?:of [a-z ]{1,20} )?(?:holds|has|is|carries|gives)|comes? from|\\b(?:limit|threshold|packet|label|by law|a kilo|per kilo|a pack|a tin|a litre|a pound|a bunch|at the till)\\b");
     private static final Pattern OTHER_FOOD = Pattern.compile("\\b(?:in|per) (?:100|a hundred|every 100) ?(?:g|grams)\\b");
     private static final Pattern FOODS = Pattern.compile("\\b(?:oils?|butter|dripping|lard|ghee|cream|milk|cheese|margarine|suet|yoghurt|mince|bacon|chicken|beef|lamb|pork|fish|nuts?|coconut|topside)\\b");
     private static final Pattern KITCHEN = Pattern.compile("\\b(?:trimmings?|scale|jar|weighs?|weigh|white fat|rim|fat edge|measure out|pour in|stir in|put in|buy|use|add|grease)\\b");
     private static final Pattern DISH = Pattern.compile("\\b(?:plates?|serves?|servings?|portions?|bowls?|pot|pots|dish|stew|sav(?:e|es|ed)|tak(?:e|es|en)|took|goes (?:down|up)|gone|falls?|down)\\b");
+    private static final Pattern ON_THE_PLATE = Pattern.compile("\\b(?:plates?|serves?|servings?|portions?|less|fewer|down|up|saved?|holds?)\\b");
     private static final Pattern OFF_THE_PLATE = Pattern.compile("\\b(?:off|less on|fewer on|saved on|lighter on) (?:each|every|a|the|your) (?:plate|serve|serving|portion)");
     private static final Pattern SATURATED = Pattern.compile("\\bsaturated|\\bsaturates");
     private static final Pattern FAT = Pattern.compile("(?<!saturated )(?<!white )\\bfat\\b(?! edge)");
@@ -35,17 +37,18 @@ final class FigureReader {
     private static final Pattern OF = Pattern.compile("^(?:\\)|) ?of \\p{L}");
 
     private final Pattern united;
-    private final String coin;
+    private final Pattern coin;
 
     FigureReader(Currency currency) {
-        this.coin = "(?:" + Pattern.quote(small(currency.one())) + "|" + Pattern.quote(small(currency.many()))
+        String money = "(?:" + Pattern.quote(small(currency.one())) + "|" + Pattern.quote(small(currency.many()))
                 + (currency.sign().isBlank() ? "" : "|" + Pattern.quote(small(currency.sign()))) + ")";
+        this.coin = Pattern.compile(money);
         this.united = Pattern.compile("(?<![\\p{L}\\d.,])(" + NumberWords.PATTERN + ") ?" + ADJECTIVES
-                + "(grams?|g|mg|milligrams?|kilocalories|kilocalorie|kcals?|calories|kilojoules?|kj|teaspoons?|" + coin + ")(?![\\p{L}\\d])");
+                + "(grams?|g|mg|milligrams?|kilocalories|kilocalorie|kcals?|calories|kilojoules?|kj|teaspoons?|" + money + ")(?![\\p{L}\\d])");
     }
 
     private static String small(String word) {
-        return word.toLowerCase(java.util.Locale.ROOT);
+        return word.toLowerCase(Locale.ROOT);
     }
 
     /** Every figure of the sentence that can be held against the ledger. */
@@ -86,7 +89,7 @@ final class FigureReader {
 
     private static Told of(Sentence sentence, int from, int to, double value, double slack, Set<Topic> topics) {
         String small = sentence.small();
-        return new Told(from, to, value, slack, topics, Context.bases(small, from, to), Context.meaning(small, from, to),
+        return new Told(from, to, value, slack, topics, Context.bases(small), Context.meaning(small, from, to),
                 Context.hedge(small.substring(0, from)));
     }
 
@@ -105,7 +108,7 @@ final class FigureReader {
         if (unit.startsWith("m")) {
             return has(SODIUM, sentence.small()) ? EnumSet.of(Topic.SODIUM) : EnumSet.noneOf(Topic.class);
         }
-        if (unit.matches(coin)) {
+        if (coin.matcher(unit).matches()) {
             return has(DISH, sentence.small()) ? EnumSet.of(Topic.COST) : EnumSet.noneOf(Topic.class);
         }
         return unit.startsWith("teaspoon") ? spoonTopics(sentence, matcher.end()) : gramTopics(sentence, matcher.end());
@@ -114,7 +117,7 @@ final class FigureReader {
     private static Set<Topic> spoonTopics(Sentence sentence, int end) {
         boolean other = OF.matcher(sentence.small().substring(end)).find() && !NEXT_OF.matcher(sentence.small().substring(end)).find();
         boolean fat = sentence.has("fat") && has(DISH, sentence.small()) && !has(KITCHEN, sentence.small());
-        return !other && fat ? EnumSet.of(Topic.FAT, Topic.SATURATED) : EnumSet.noneOf(Topic.class);
+        return !other && fat ? EnumSet.of(has(SATURATED, sentence.small()) ? Topic.SATURATED : Topic.FAT) : EnumSet.noneOf(Topic.class);
     }
 
     private static Set<Topic> gramTopics(Sentence sentence, int end) {
@@ -125,6 +128,9 @@ final class FigureReader {
             return EnumSet.noneOf(Topic.class);
         }
         if (!of && !has(DISH, small) && !sentence.has(" hold") && !sentence.has("saturated")) {
+            return EnumSet.noneOf(Topic.class);
+        }
+        if (rest.startsWith(" of salt") && !has(ON_THE_PLATE, small)) {
             return EnumSet.noneOf(Topic.class);
         }
         return has(KITCHEN, small) && !has(SATURATED, small) ? EnumSet.noneOf(Topic.class) : named(sentence, rest);

@@ -27,20 +27,28 @@ final class Meant {
     List<Known> by(Set<Topic> topics, Set<Basis> bases, Told.Meaning meaning, Sentence sentence, Place place) {
         List<Known> meant = new ArrayList<>();
         for (Known known : facts.known()) {
-            if (topics.contains(known.topic()) && bases.contains(known.basis()) && isMeant(known, meaning) && isAt(known, sentence.small(), place)) {
+            if (topics.contains(known.topic()) && bases.contains(known.basis()) && isMeant(known, meaning, place) && isAt(known, sentence.small(), place)) {
                 meant.add(known);
             }
         }
         return meant;
     }
 
-    private static boolean isMeant(Known known, Told.Meaning meaning) {
+    private boolean isMeant(Known known, Told.Meaning meaning, Place place) {
         return switch (meaning) {
             case EITHER -> true;
             case SAVED -> !known.isAmount();
             case AMOUNT -> known.isAmount();
-            case NOW -> known.isAmount();
+            case NOW -> isNow(known, place);
         };
+    }
+
+    /** "Now" is after the change at a step, the start in the welcome or where nothing is changed, and after any change elsewhere. */
+    private boolean isNow(Known known, Place place) {
+        if (place.kind() == Place.Kind.WELCOME || facts.last() < 0) {
+            return known.isAmount();
+        }
+        return known.sense() == Known.Sense.AFTER && (place.kind() != Place.Kind.STEP || known.step() == place.step());
     }
 
     private boolean isAt(Known known, String small, Place place) {

@@ -70,7 +70,7 @@ final class NumberCheck {
 
     /** A figure of a daily guide, where the words speak of a day or a guide. */
     private boolean isGuide(Told told, Sentence sentence) {
-        boolean day = sentence.has(" day") || sentence.has("daily") || sentence.has("guide") || sentence.has("reference");
+        boolean day = sentence.has(" day") || sentence.has("adult") || sentence.has("daily") || sentence.has("guide") || sentence.has("reference");
         return day && facts.guides().stream().flatMap(guide -> guide.lines().stream())
                 .anyMatch(line -> Math.abs(line.figure() - told.value()) < 1e-9);
     }

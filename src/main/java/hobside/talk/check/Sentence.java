@@ -12,13 +12,16 @@ import java.util.List;
  */
 record Sentence(int from, String small, String before) {
 
+    /** Words without a stop are cut into pieces, so that the time to check them grows no faster than they do. */
+    private static final int LONGEST = 500;
+
     static List<Sentence> of(String words) {
         String small = small(words);
         List<Sentence> sentences = new ArrayList<>();
         String before = "";
         int from = 0;
         for (int i = 0; i < small.length(); i++) {
-            if (ends(small, i)) {
+            if (ends(small, i) || i - from > LONGEST && small.charAt(i) == ' ' || i - from > 2 * LONGEST) {
                 String sentence = small.substring(from, i + 1);
                 sentences.add(new Sentence(from, sentence, before));
                 before = sentence;

@@ -2,6 +2,7 @@ package hobside.talk.check;
 
 import hobside.ledger.Basis;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -17,16 +18,22 @@ final class ShareCheck {
     private static final double PERCENT_SLACK = 0.03;
     private static final double HALVED_SLACK = 0.08;
 
+    /** The share that is gone where something is halved, and where it is doubled: then there is as much again. */
+    private static final double HALF = 0.5;
+    private static final double DOUBLE = -1;
+
     private static final String HEDGE = "(?:about |some |roughly |around |nearly |almost |over |well over |more than |less than |under |at least |only |a good )*";
     private static final String OF_THE = " of (?:the |its |all the |our |your |all )?";
     private static final String NUTRIENT = "(?:saturated|fat|salt|sodium|energy|calories)";
     private static final Pattern SHARE = Pattern.compile("(?<![\\p{L}\\d.,])" + NumberWords.SHARE + "(?![\\p{L}\\d])");
-    private static final Pattern HALVED = Pattern.compile("\\bhalv(?:e|es|ed|ing) (?:the |its |our |your )?(?=" + NUTRIENT + ")");
+    private static final Pattern HALVED = Pattern.compile("\\bhalv(?:e|es|ed|ing) (?:the |its |our |your )?(?=" + NUTRIENT + ")|(?<=" + NUTRIENT + " (?:is|has been|was|fat is|fat has been|fat was) )halved\\b"
+            + "|\\bhalf as much (?=" + NUTRIENT + ")");
+    private static final Pattern DOUBLED = Pattern.compile("\\b(?:twice|double) (?:as much |the )(?=" + NUTRIENT + ")|\\bdoubl(?:es|ed|ing) the (?=" + NUTRIENT + ")|(?<=" + NUTRIENT + " (?:is|has been|was|fat is|fat has been|fat was) )doubled\\b");
     private static final Pattern LESS_AFTER = Pattern.compile("^ (?:less|fewer|lower|cheaper)\\b");
     private static final Pattern LESS_BEFORE = Pattern.compile("\\b(?:by|down|cut|reduced|fallen|dropped|gone down|gone|lost) (?:by )?" + HEDGE + "$");
     private static final Pattern OF_NUTRIENT = Pattern.compile("^" + OF_THE + NUTRIENT);
     private static final Pattern OF_A_UNIT = Pattern.compile("^ of an? (?:gram|teaspoon|spoon|kilo|crown|litre)|^ (?:a|an) ");
-    private static final Pattern GONE = Pattern.compile("\\b(?:gone|off|saved?|away|taken|takes?|took|cut|lost|lose|removed?|out|disappeared?)\\b");
+    private static final Pattern GONE = Pattern.compile("\\b(?:gone|off|saved?|away|taken|takes?|took|cut|lost|lose|removed?|rid of|out|disappeared?)\\b");
     private static final Pattern LEFT = Pattern.compile("\\b(?:left|remains?|stays?|still there|keep|kept)\\b");
     private static final Pattern ELSEWHERE = Pattern.compile("comes? from|\\b(?:day|daily|energy of|kinds?|spoon|packet|label)\\b");
     private static final Pattern OTHER_FOOD = Pattern.compile("\\b(?:oils?|butter|dripping|lard|ghee|cream|milk|cheese|margarine|mince|yoghurt|suet|flank|skirt|sausages?|frankfurters?|nuts?|almonds)\\b");
@@ -46,15 +53,17 @@ final class ShareCheck {
         if (has(ELSEWHERE, small) || has(OTHER_FOOD, small) && !has(DISH, small)) {
             return findings;
         }
-        Matcher halved = HALVED.matcher(small);
-        while (halved.find()) {
-            judge(words, sentence, place, new Said(halved.start(), halved.end(), 0.5, HALVED_SLACK)).ifPresent(findings::add);
-        }
+        whole(words, sentence, place, HALVED.matcher(small), HALF).ifPresent(findings::add);
+        whole(words, sentence, place, DOUBLED.matcher(small), DOUBLE).ifPresent(findings::add);
         Matcher share = SHARE.matcher(small);
         while (share.find()) {
             said(small, share).flatMap(said -> judge(words, sentence, place, said)).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    private Optional<Finding> whole(String words, Sentence sentence, Place place, Matcher matcher, double gone) {
+        return matcher.find() ? judge(words, sentence, place, new Said(matcher.start(), matcher.end(), gone, HALVED_SLACK)) : Optional.empty();
     }
 
     private record Said(int from, int to, double gone, double slack) {}
@@ -78,20 +87,20 @@ final class ShareCheck {
     private Optional<Finding> judge(String words, Sentence sentence, Place place, Said said) {
         Set<Topic> topics = topics(sentence);
         Told.Hedge hedge = Context.hedge(sentence.small().substring(0, said.from()));
-        Told told = new Told(said.from(), said.to(), said.gone(), said.slack(), topics, bases(sentence, said), Told.Meaning.SAVED, hedge);
+        Told told = new Told(said.from(), said.to(), said.gone(), said.slack(), topics, bases(sentence), Told.Meaning.SAVED, hedge);
         List<Known> candidates = topics.isEmpty() ? List.of() : meant.by(told, sentence, place);
         if (candidates.isEmpty() || candidates.stream().anyMatch(known -> known.open() || told.fits(known.share(), 0))) {
             return Optional.empty();
         }
-        Known near = candidates.stream().min(java.util.Comparator.comparingDouble(known -> Math.abs(known.share().typical() - said.gone()))).orElseThrow();
+        Known near = candidates.stream().min(Comparator.comparingDouble(known -> Math.abs(known.share().typical() - said.gone()))).orElseThrow();
         String reason = "The ledger says " + telling.share(near) + ".";
         return Optional.of(new Finding(Finding.Kind.NUMBER, sentence.from() + said.from(), sentence.from() + said.to(),
                 words.substring(sentence.from() + said.from(), sentence.from() + said.to()), reason, telling.source(),
                 "That is " + telling.share(near) + "."));
     }
 
-    private static Set<Basis> bases(Sentence sentence, Said said) {
-        Set<Basis> named = Context.bases(sentence.small(), said.from(), said.to());
+    private static Set<Basis> bases(Sentence sentence) {
+        Set<Basis> named = Context.bases(sentence.small());
         return named.size() == Basis.values().length ? EnumSet.of(Basis.SERVE, Basis.POT) : named;
     }
 
