@@ -50,16 +50,31 @@ final class ShareCheck {
     List<Finding> check(String words, Sentence sentence, Place place) {
         List<Finding> findings = new ArrayList<>();
         String small = sentence.small();
-        if (has(ELSEWHERE, small) || has(OTHER_FOOD, small) && !has(DISH, small)) {
+        if (!mayTellOfShares(small) || has(ELSEWHERE, small) || has(OTHER_FOOD, small) && !has(DISH, small)) {
             return findings;
         }
-        whole(words, sentence, place, HALVED.matcher(small), HALF).ifPresent(findings::add);
-        whole(words, sentence, place, DOUBLED.matcher(small), DOUBLE).ifPresent(findings::add);
+        if (sentence.has("halv") || sentence.has("half as")) {
+            whole(words, sentence, place, HALVED.matcher(small), HALF).ifPresent(findings::add);
+        }
+        if (sentence.has("doubl") || sentence.has("twice")) {
+            whole(words, sentence, place, DOUBLED.matcher(small), DOUBLE).ifPresent(findings::add);
+        }
         Matcher share = SHARE.matcher(small);
         while (share.find()) {
             said(small, share).flatMap(said -> judge(words, sentence, place, said)).ifPresent(findings::add);
         }
         return findings;
+    }
+
+    private static final String[] HINTS = {"half", "halv", "third", "quarter", "fifth", "sixth", "eighth", "tenth", "%", "per cent", "percent", "doubl", "twice"};
+
+    private static boolean mayTellOfShares(String small) {
+        for (String hint : HINTS) {
+            if (small.contains(hint)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private Optional<Finding> whole(String words, Sentence sentence, Place place, Matcher matcher, double gone) {
