@@ -34,6 +34,11 @@ final class Shopping {
         return called.withGloss(item.id(), counted(amount(item), name)) + after;
     }
 
+    /** An amount of any food: "1 kg carrot". */
+    String line(Food food, Amount amount) {
+        return counted(amount, called.whole(food));
+    }
+
     private String counted(Amount amount, String name) {
         return stand.isEnglish() ? inEnglish(amount, name)
                 : stand.words().say("talk.shopping.of", Map.of("amount", called.amount(amount), "bare", name));
