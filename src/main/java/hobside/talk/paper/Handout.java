@@ -29,18 +29,32 @@ public final class Handout {
     /** What is said to the room only, or stands at the foot of the page. */
     private static final Set<String> NOT_FOR_HOME = Set.of("samples", "local-rules");
 
-    /** More changes than this do not fit on the page; those that did most are kept, in the order told. */
-    private static final int MOST_CHANGES = 8;
+    /** Cautions whose first sentence is the caution, and whose second is about how to do it. */
+    private static final Set<String> IN_SHORT = Set.of("hands", "allergen-card", "knife-work");
 
-    private static final int MOST_TO_BUY = 26;
+    /** So many lines of plain text are a page. */
+    static final int PAGE = 66;
 
+    /**
+     * How much is put on the page. Where it would not fit, fewer changes are told, those that did most, and then shorter lists.
+     *
+     * @param toBuy how many lines of the shopping list
+     * @param brief whether whatever has a second sentence loses it, save warnings of food
+     */
+    private record Room(int changes, int toBuy, boolean brief) {}
+
+    private static final List<Room> ROOMS = List.of(new Room(8, 26, false), new Room(8, 26, true), new Room(6, 20, true), new Room(4, 14, true),
+            new Room(3, 8, true));
+
+    private final Room room;
     private final Stand stand;
     private final Market market;
     private final Words words;
     private final TalkWords said;
     private final List<Block> blocks = new ArrayList<>();
 
-    private Handout(Stand stand, Market market) {
+    private Handout(Stand stand, Market market, Room room) {
+        this.room = room;
         this.stand = stand;
         this.market = market;
         this.words = stand.words();
@@ -48,7 +62,19 @@ public final class Handout {
     }
 
     public static Sheet of(Stand stand, Market market) {
-        Handout handout = new Handout(stand, market);
+        Sheet sheet = of(stand, market, ROOMS.get(0));
+        for (int i = 1; i < ROOMS.size() && lines(sheet) > PAGE; i++) {
+            sheet = of(stand, market, ROOMS.get(i));
+        }
+        return sheet;
+    }
+
+    private static int lines(Sheet sheet) {
+        return TextSheet.of(sheet).split("\n").length;
+    }
+
+    private static Sheet of(Stand stand, Market market, Room room) {
+        Handout handout = new Handout(stand, market, room);
         handout.write();
         return new Sheet(new Sheet.Front(handout.said.dish(), stand.words().language().code(), Sheet.Look.ONE_PAGE), handout.blocks);
     }
@@ -64,7 +90,7 @@ public final class Handout {
     private void write() {
         blocks.add(new Block.Paragraph(say("kitchen")));
         blocks.add(table());
-        stand.beside().guide().ifPresent(guide -> blocks.add(new Block.Paragraph(said.guide(guide) + ": " + said.guideSentence(guide))));
+        stand.beside().guide().ifPresent(guide -> blocks.add(new Block.Paragraph(said.guideSentence(guide))));
         blocks.add(new Block.Heading(say("how")));
         blocks.add(how());
         blocks.add(new Block.Heading(say("money")));
@@ -72,9 +98,14 @@ public final class Handout {
         blocks.add(new Block.Heading(say("shopping", Map.of("n", Long.toString(Math.round(stand.pots().after().serves()))))));
         blocks.add(new Block.Checks(shopping(), true));
         blocks.add(new Block.Heading(say("care")));
-        blocks.add(new Block.Paragraph(String.join(" ", said.cautions().stream().filter(care -> !NOT_FOR_HOME.contains(care.caution().key()))
-                .map(TalkWords.Care::brief).toList())));
+        blocks.add(care());
         blocks.add(new Block.Box("", List.of(say("closing")), false));
+    }
+
+    private Block care() {
+        List<String> brief = said.cautions().stream().filter(care -> !NOT_FOR_HOME.contains(care.caution().key()))
+                .map(care -> IN_SHORT.contains(care.caution().key()) ? first(care.brief()) : care.brief()).toList();
+        return room.brief() ? new Block.Paragraph(String.join(" ", brief)) : new Block.Lines(brief);
     }
 
     private Block table() {
@@ -121,28 +152,33 @@ public final class Handout {
     private Block how() {
         List<Step> told = stand.ledger().steps().stream().filter(Step::counts).toList();
         List<String> lines = new ArrayList<>(most(told).stream().map(step -> how(step.planned().change())).toList());
-        if (told.size() > MOST_CHANGES) {
+        if (told.size() > room.changes()) {
             lines.add(say("how-more"));
         }
         return told.isEmpty() ? new Block.Paragraph(say("how-none")) : new Block.Lines(lines);
     }
 
-    private static List<Step> most(List<Step> told) {
+    private List<Step> most(List<Step> told) {
         Set<Step> kept = new HashSet<>(told.stream().sorted(Comparator.comparingDouble(
-                (Step step) -> -step.told().saved(Nutrient.FASAT, Basis.SERVE).typical())).limit(MOST_CHANGES).toList());
+                (Step step) -> -step.told().saved(Nutrient.FASAT, Basis.SERVE).typical())).limit(room.changes()).toList());
         return told.stream().filter(kept::contains).toList();
     }
 
     private String how(Change change) {
         String act = BY_AMOUNT.contains(change.kind()) ? said.act(change) : Words.capital(said.title(change)) + ".";
-        return act + " " + said.why(change);
+        return (room.brief() ? first(act) : act) + " " + first(said.why(change));
+    }
+
+    /** The first sentence of several. */
+    private static String first(String sentences) {
+        return sentences.split("(?<=[.!?])\\s+(?=[\\p{Lu}¿¡])", 2)[0];
     }
 
     private List<String> shopping() {
         List<String> all = stand.pots().after().items().stream().map(said::shopping).toList();
-        List<String> lines = new ArrayList<>(all.subList(0, Math.min(MOST_TO_BUY, all.size())));
-        if (all.size() > MOST_TO_BUY) {
-            lines.add(say("shopping-more", Map.of("n", Integer.toString(all.size() - MOST_TO_BUY))));
+        List<String> lines = new ArrayList<>(all.subList(0, Math.min(room.toBuy(), all.size())));
+        if (all.size() > room.toBuy()) {
+            lines.add(say("shopping-more", Map.of("n", Integer.toString(all.size() - room.toBuy()))));
         }
         return lines;
     }

@@ -66,7 +66,8 @@ final class HandoutMoney {
         List<String> packs = buys.stream().map(buy -> say("pack", Map.of("what", said.shopping(buy.food(), buy.pack().size()),
                 "money", money(buy.pack().price().minor())))).toList();
         long sum = buys.stream().mapToLong(buy -> buy.pack().price().minor()).sum();
-        return say("buys", Map.of("packs", String.join("; ", packs), "sum", money(sum)));
+        String listed = String.join("; ", packs);
+        return packs.size() == 1 ? say("buys-one", Map.of("packs", listed)) : say("buys", Map.of("packs", listed, "sum", money(sum)));
     }
 
     /** What is paid at the till, where only whole packs are sold; not told where more plates are filled, for then the two are no pair. */

@@ -10,8 +10,10 @@ final class HtmlStyle {
             body { margin: 0; color: #000; background: #fff; font-family: "Helvetica Neue", Helvetica, Arial, "Liberation Sans", "DejaVu Sans", sans-serif; }
             main { max-width: 48em; margin: 0 auto; padding: 1em; }
             h1, h2 { line-height: 1.15; break-after: avoid; }
-            p, li, td, .said { overflow-wrap: anywhere; orphans: 2; widows: 2; }
+            p, li, .said { overflow-wrap: anywhere; orphans: 2; widows: 2; }
+            td, th { overflow-wrap: break-word; }
             section { break-inside: avoid; }
+            section:first-of-type { break-inside: auto; }
             section.page { break-before: page; }
             ul { padding-left: 1.3em; }
             li, tr, .box, .cue, figure { break-inside: avoid; }
@@ -32,11 +34,11 @@ final class HtmlStyle {
             """;
 
     private static final String LARGE = """
-            body { font-size: 15pt; line-height: 1.35; }
+            body { font-size: 14pt; line-height: 1.32; }
             h1 { font-size: 26pt; margin: 0 0 0.3em; }
-            h2 { font-size: 19pt; margin: 0 0 0.5em; padding-top: 0.25em; border-top: 0.16em solid #000; }
+            h2 { font-size: 18pt; margin: 0 0 0.5em; padding-top: 0.25em; border-top: 0.16em solid #000; }
             section { margin-top: 1.6em; }
-            .cue { display: grid; grid-template-columns: 5em 1fr; column-gap: 0.7em; margin: 0.55em 0; padding: 0.1em 0 0.1em 0.5em; border-left: 0.3em solid #fff; }
+            .cue { display: grid; grid-template-columns: 6.2em 1fr; column-gap: 0.7em; margin: 0.55em 0; padding: 0.1em 0 0.1em 0.5em; border-left: 0.3em solid #fff; }
             .word { font-weight: bold; }
             .say { border-left: 0.12em solid #000; }
             .do { border-left: 0.42em solid #000; }
@@ -52,7 +54,7 @@ final class HtmlStyle {
             .box { border: 0.15em solid #000; padding: 0.3em 0.7em; margin: 0.8em 0; }
             .box p { margin: 0.2em 0; }
             .box .title { font-weight: bold; }
-            .big { font-size: 20pt; border-width: 0.25em; }
+            .big { font-size: 22pt; border-width: 0.25em; }
             """;
 
     private static final String ONE_PAGE = """
@@ -66,18 +68,19 @@ final class HtmlStyle {
             td.n:last-child { font-weight: bold; }
             .box { border: 0.13em solid #000; padding: 0.15em 0.7em; margin: 0.5em 0; }
             .box .title { font-weight: bold; }
+            ul.lines { padding-left: 1.1em; }
             """;
 
     private HtmlStyle() {}
 
     static String of(Sheet sheet) {
         return (sheet.front().look() == Sheet.Look.LARGE ? COMMON + LARGE + pages(sheet.title())
-                : COMMON + String.format(Locale.ROOT, ONE_PAGE, size(sheet)) + "@page { margin: 13mm 15mm; }").stripTrailing();
+                : COMMON + String.format(Locale.ROOT, ONE_PAGE, size(sheet)) + "@page { margin: 11mm 14mm; }").stripTrailing();
     }
 
     /** The dish at the head of each page, and the page's number at its foot. */
     private static String pages(String title) {
-        return "@page { margin: 20mm 16mm 18mm; @top-left { content: \"" + inStyle(title) + "\"; font: bold 10pt sans-serif; }"
+        return "@page { margin: 18mm 16mm 16mm; @top-left { content: \"" + inStyle(title) + "\"; font: bold 10pt sans-serif; }"
                 + " @bottom-right { content: counter(page) \" / \" counter(pages); font: 10pt sans-serif; } }";
     }
 
@@ -92,7 +95,7 @@ final class HtmlStyle {
     }
 
     /** Lines of the sheet as plain text that fill a page in 11.5 point. */
-    private static final double FULL = 56;
+    private static final double FULL = 52;
 
     private static final double LARGEST = 11.5;
     private static final double SMALLEST = 7.5;

@@ -33,22 +33,54 @@ public record Market(PriceList prices, Function<String, Optional<Food>> foods) {
     /** One whole pack of a food. */
     public record Buy(Food food, PriceList.Pack pack) {
 
-        private double eaten() {
+        private double hundredEaten() {
             return UnitPrice.of(pack, food).hundredEaten();
+        }
+
+        private long price() {
+            return pack.price().minor();
+        }
+
+        private double gramsEaten() {
+            return pack.asBought().value() * food.handling().edible();
         }
     }
 
-    /** Whole packs of everyday pulses, vegetables and fruit that this sum of minor coins buys: the cheapest to eat of each, three at most. */
+    /**
+     * Whole packs of everyday pulses, vegetables and fruit that this sum of minor coins buys, three at most: as many foods as it can
+     * be, and of those the most to eat.
+     */
     public List<Buy> buys(long minor) {
-        List<Buy> bought = new ArrayList<>();
-        long left = minor;
+        List<List<Buy>> baskets = List.of(List.of());
         for (Set<String> shelf : SHELVES) {
-            long purse = left;
-            Optional<Buy> cheapest = onShelf(shelf).filter(buy -> buy.pack().price().minor() <= purse).min(Comparator.comparingDouble(Buy::eaten));
-            cheapest.ifPresent(bought::add);
-            left -= cheapest.map(buy -> buy.pack().price().minor()).orElse(0L);
+            List<List<Buy>> more = new ArrayList<>(baskets);
+            for (Buy buy : cheapest(shelf)) {
+                baskets.stream().filter(basket -> price(basket) + buy.price() <= minor).forEach(basket -> more.add(with(basket, buy)));
+            }
+            baskets = more;
         }
-        return bought;
+        return baskets.stream().max(Comparator.<List<Buy>>comparingInt(List::size).thenComparingDouble(Market::grams)).orElse(List.of());
+    }
+
+    /** The cheapest to eat, and the cheapest pack. */
+    private List<Buy> cheapest(Set<String> shelf) {
+        Optional<Buy> toEat = onShelf(shelf).min(Comparator.comparingDouble(Buy::hundredEaten));
+        Optional<Buy> pack = onShelf(shelf).min(Comparator.comparingLong(Buy::price));
+        return Stream.concat(toEat.stream(), pack.stream()).distinct().toList();
+    }
+
+    private static List<Buy> with(List<Buy> basket, Buy buy) {
+        List<Buy> more = new ArrayList<>(basket);
+        more.add(buy);
+        return more;
+    }
+
+    private static long price(List<Buy> basket) {
+        return basket.stream().mapToLong(Buy::price).sum();
+    }
+
+    private static double grams(List<Buy> basket) {
+        return basket.stream().mapToDouble(Buy::gramsEaten).sum();
     }
 
     private Stream<Buy> onShelf(Set<String> groups) {

@@ -55,11 +55,15 @@ public final class ScriptSheet {
     private void cues(Talk.Section section) {
         List<String> ticks = new ArrayList<>();
         List<Block> told = new ArrayList<>();
+        boolean allMay = section.cues().stream().noneMatch(cue -> cue.details().must());
+        if (allMay && !section.cues().isEmpty()) {
+            blocks.add(new Block.Paragraph(words.say("paper.may-all")));
+        }
         for (Cue cue : section.cues()) {
             if (section.part() == Talk.Part.BENCH && cue.kind() != Cue.Kind.TAKE_CARE) {
                 ticks.add(cue.words());
             } else {
-                told.add(cueLine(cue));
+                told.add(cueLine(cue, allMay));
             }
         }
         if (!ticks.isEmpty()) {
@@ -68,12 +72,12 @@ public final class ScriptSheet {
         blocks.addAll(told);
     }
 
-    private Block cueLine(Cue cue) {
+    private Block cueLine(Cue cue, boolean allMay) {
         List<String> remarks = new ArrayList<>();
         if (cue.details().who() == Cue.Who.HELPER) {
             remarks.add(words.say("talk.who.helper"));
         }
-        if (!cue.details().must()) {
+        if (!cue.details().must() && !allMay) {
             remarks.add(words.say("paper.may"));
         }
         String label = words.say("talk.cue." + cue.kind().word());

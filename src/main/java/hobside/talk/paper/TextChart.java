@@ -11,12 +11,13 @@ final class TextChart {
     static List<String> lines(Block.Chart chart, int width) {
         List<String> lines = new ArrayList<>(Folded.lines(chart.head().title(), width));
         int label = Math.min(width / 3, chart.points().stream().mapToInt(point -> point.label().length()).max().orElse(0));
-        int figure = chart.points().stream().mapToInt(point -> figure(point).length()).max().orElse(0);
-        int room = Math.max(5, width - label - figure - 4);
+        int figure = Math.min(width / 3, chart.points().stream().mapToInt(point -> point.figure().typical().length()).max().orElse(0));
+        int room = width - label - figure - 4;
         for (Block.Chart.Point point : chart.points()) {
             List<String> folded = Folded.lines(point.label(), label);
             String bar = "#".repeat(length(chart, point, room));
-            lines.add((Folded.padded(folded.get(0), label) + "  " + Folded.padded(bar, room) + "  " + Folded.right(figure(point), figure)).stripTrailing());
+            String written = Folded.lines(point.figure().typical(), figure).get(0);
+            lines.add((Folded.padded(folded.get(0), label) + "  " + Folded.padded(bar, room) + "  " + Folded.right(written, figure)).stripTrailing());
             lines.addAll(folded.subList(1, folded.size()));
         }
         lines.add("");
@@ -27,10 +28,6 @@ final class TextChart {
     private static int length(Block.Chart chart, Block.Chart.Point point, int room) {
         double highest = chart.points().stream().mapToDouble(each -> each.value().typical()).max().orElse(0);
         return highest <= 0 ? 0 : (int) Math.round(room * Math.max(0, point.value().typical()) / highest);
-    }
-
-    private static String figure(Block.Chart.Point point) {
-        return point.figure().typical();
     }
 
     /** The figures of the chart as a table. */

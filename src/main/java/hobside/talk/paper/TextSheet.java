@@ -86,7 +86,7 @@ public final class TextSheet {
     }
 
     private void cue(Block.CueLine cue) {
-        String word = cue.mark().label().toUpperCase(Locale.ROOT);
+        String word = Folded.lines(cue.mark().label().toUpperCase(Locale.ROOT), width / 3).get(0);
         String remark = cue.remark().isEmpty() ? "" : " [" + cue.remark() + "]";
         hanging(Folded.padded(word, Math.max(INDENT, word.length() + 1)), cue.words() + remark, width);
     }
