@@ -1,5 +1,6 @@
 package hobside;
 
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 
@@ -50,6 +51,11 @@ class ArrowsTest {
     static final ArchRule everything_above_file_is_pure = noClasses()
             .that().resideInAnyPackage("hobside.measure", "hobside.words", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk..")
             .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.time..", "java.lang.reflect..", "java.util.concurrent..");
+
+    @ArchTest
+    static final ArchRule plain_words_know_nothing_of_the_kitchen = classes().that().resideInAPackage("hobside.talk.plain")
+            .should().onlyDependOnClassesThat().resideInAnyPackage("hobside.talk.plain", "java.lang", "java.util", "java.util.function",
+                    "java.util.regex", "java.util.stream");
 
     @ArchTest
     static final ArchRule screens_do_not_touch_the_disk = noClasses()

@@ -3,9 +3,15 @@ package hobside.command;
 import hobside.file.Checker;
 import hobside.file.InputProblem;
 import hobside.file.Kitchen;
+import hobside.file.Library;
+import hobside.file.Reviewed;
+import hobside.file.Study;
+import hobside.talk.Demo;
+import hobside.talk.check.Finding;
 import java.util.List;
+import java.util.Optional;
 
-/** Lists all faults of all the files named. */
+/** Lists all faults of all the files named, and of demos what their talks say that is not borne out. */
 final class Check {
 
     private final Kitchen kitchen;
@@ -23,8 +29,32 @@ final class Check {
         }
         List<InputProblem> problems = new Checker(kitchen).faults(files);
         problems.forEach(problem -> streams.complain(problem.written()));
+        int findings = problems.isEmpty() ? talks(files) : 0;
         streams.say(said(files.size(), problems.size()));
-        return problems.isEmpty() ? Exit.DONE : Exit.BAD_INPUT;
+        if (findings > 0) {
+            streams.say(findings == 1 ? "1 place in the talk is worth another look.\n" : findings + " places in the talks are worth another look.\n");
+        }
+        return !problems.isEmpty() ? Exit.BAD_INPUT : findings > 0 ? Exit.NO_ANSWER : Exit.DONE;
+    }
+
+    /** What the talks of demos among them say that the figures do not bear out. */
+    private int talks(List<String> files) {
+        Library library = Library.load(kitchen);
+        Study study = Study.of(library);
+        int findings = 0;
+        for (String file : files) {
+            if (!file.endsWith(".demo.json") && !kitchen.isSaved(file)) {
+                continue;
+            }
+            Optional<Demo> demo = kitchen.demo(file, library.shelf()).value();
+            for (Reviewed.Remark remark : demo.map(each -> Reviewed.of(each, study).remarks()).orElse(List.of())) {
+                findings++;
+                Finding finding = remark.finding();
+                streams.complain(file + ": " + remark.section().heading() + ": \"" + finding.found() + "\": " + finding.reason()
+                        + " (" + finding.source() + ") Better: " + finding.better());
+            }
+        }
+        return findings;
     }
 
     private static String said(int files, int faults) {

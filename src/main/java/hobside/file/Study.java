@@ -12,6 +12,10 @@ import hobside.ledger.Books;
 import hobside.talk.Demo;
 import hobside.talk.Script;
 import hobside.talk.Stand;
+import hobside.talk.plain.Language;
+import hobside.talk.plain.Pace;
+import hobside.talk.plain.PlainWords;
+import hobside.talk.plain.Rules;
 import hobside.words.Words;
 import java.util.HashMap;
 import java.util.List;
@@ -33,6 +37,7 @@ public final class Study {
     private Substitutes substitutes;
     private GuideBook published;
     private final Map<String, Words> words = new HashMap<>();
+    private final Map<String, Rules> rules = new HashMap<>();
 
     private Study(Library library) {
         this.library = library;
@@ -51,6 +56,7 @@ public final class Study {
         study.substitutes = substitutes;
         study.published = published;
         study.words.putAll(words);
+        study.rules.putAll(rules);
         return study;
     }
 
@@ -86,6 +92,18 @@ public final class Study {
             words.put(code, known);
         }
         return known;
+    }
+
+    /** What a talk in this language is measured by, at this pace. */
+    public synchronized Rules rules(Script script) {
+        Rules known = rules.get(script.language());
+        if (known == null) {
+            known = Rules.of(script.language(), Language.of(script.language())
+                    .map(language -> PlainWords.of(WordFiles.plainWords(script.language()), language)).orElse(PlainWords.NONE));
+            rules.put(script.language(), known);
+        }
+        int rate = Math.max(Pace.SLOWEST, Math.min(Pace.FASTEST, script.pacing().wordsPerMinute()));
+        return known.withPace(new Pace(rate));
     }
 
     public Books books() {

@@ -42,7 +42,19 @@ public final class WordFiles {
         return "foods/words/" + code + "/" + name + ".properties";
     }
 
+    /** Hard words of a language with plainer ones; none where nobody has listed any. */
+    static Map<String, String> plainWords(String code) {
+        byte[] bytes = Bundled.bytes(path(code, "plain-words"));
+        return bytes == null ? Map.of() : lines(code, "plain-words", bytes);
+    }
+
     private static Map<String, String> read(String code, String name, byte[] bytes) {
+        Map<String, String> sentences = new HashMap<>();
+        lines(code, name, bytes).forEach((key, sentence) -> sentences.put(name + "." + key, sentence));
+        return sentences;
+    }
+
+    private static Map<String, String> lines(String code, String name, byte[] bytes) {
         Properties properties = new Properties();
         try {
             properties.load(new StringReader(new String(bytes, StandardCharsets.UTF_8)));
@@ -50,7 +62,7 @@ public final class WordFiles {
             throw new IllegalStateException("the words in " + path(code, name) + " cannot be read", fault);
         }
         Map<String, String> sentences = new HashMap<>();
-        properties.forEach((key, sentence) -> sentences.put(name + "." + key, sentence.toString().strip()));
+        properties.forEach((key, sentence) -> sentences.put(key.toString(), sentence.toString().strip()));
         return sentences;
     }
 }

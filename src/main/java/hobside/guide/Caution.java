@@ -67,7 +67,7 @@ public record Caution(Published published, Stage stage, List<Trigger> when, Advi
         return advice.say() + temperatures().map(" "::concat).orElse("");
     }
 
-    /** "The lowest published figure is 70 °C held for 2 minutes (United Kingdom), the highest ...: follow your local rule." */
+    /** "Published figures differ. The lowest is 70 °C held for 2 minutes (United Kingdom). The highest is ..." */
     public Optional<String> temperatures() {
         List<Advised> known = advice.figures().stream()
                 .filter(figure -> figure.celsius().isPresent())
@@ -79,7 +79,7 @@ public record Caution(Published published, Stage stage, List<Trigger> when, Advi
         Advised lowest = known.get(0);
         Advised highest = known.get(known.size() - 1);
         return Optional.of(lowest.celsius().equals(highest.celsius())
-                ? "The published figure is " + lowest.told() + ": follow your local rule."
-                : "The lowest published figure is " + lowest.told() + ", the highest " + highest.told() + ": follow your local rule.");
+                ? "The published figure is " + lowest.told() + ". Follow your local rule."
+                : "Published figures differ. The lowest is " + lowest.told() + ". The highest is " + highest.told() + ". Follow your local rule.");
     }
 }

@@ -116,7 +116,7 @@ final class Called {
             String key = "units." + unit.replaceAll("[ ,]+", "-");
             if (!amount.unit().isEmpty() && words.find(key + ".other").isPresent()) {
                 String shown = words.count(key, Rounded.written(amount.count() <= 1 ? 1 : amount.count()), Map.of());
-                return words.language().number(number) + " " + shown;
+                return (number.contains(" ") || number.contains("/") ? number : words.language().number(number)) + " " + shown;
             }
         }
         return amount.written();

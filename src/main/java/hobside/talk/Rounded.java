@@ -10,11 +10,12 @@ import java.math.RoundingMode;
  * <p>The step is a half, 1, 5, 10, 50 and so on: the first of these, from the finest asked for, that is at least an eighth of the
  * width from low to high. So 28.9 within 26.0 to 32.0 is said as "29", and 240 within 208 to 256 as "240", not "241".
  */
-final class Rounded {
+public final class Rounded {
 
     private Rounded() {}
 
-    static double of(Range range, double finest) {
+    /** The typical figure, rounded to the step of its range, {@code finest} or coarser. */
+    public static double of(Range range, double finest) {
         return to(range.typical(), step(range, finest));
     }
 
@@ -22,7 +23,8 @@ final class Rounded {
         return Math.round(value / step) * step;
     }
 
-    static double step(Range range, double finest) {
+    /** The step that a figure with this range is rounded to, {@code finest} or coarser. */
+    public static double step(Range range, double finest) {
         double step = finest;
         while (step < range.width() / 8) {
             step = coarser(step);
@@ -37,7 +39,7 @@ final class Rounded {
     }
 
     /** A rounded figure without a needless ".0". */
-    static String written(double value) {
+    public static String written(double value) {
         BigDecimal exact = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
         return exact.scale() <= 0 ? exact.toBigInteger().toString() : exact.toPlainString();
     }

@@ -44,7 +44,8 @@ public record Stand(Demo demo, Ledger ledger, Pots pots, Beside beside) {
         return beside.tongue().words();
     }
 
-    boolean isEnglish() {
+    /** Whether it is told in the language of the records. */
+    public boolean isEnglish() {
         return words().language().code().equals(Script.FIRST_LANGUAGE);
     }
 }

@@ -220,7 +220,8 @@ public final class TalkWriter {
         return Optional.of(section(Talk.Part.WAIT, key, say("heading.hob"), cues));
     }
 
-    private static String key(Change change) {
+    /** The key of the section of a change. */
+    public static String key(Change change) {
         return "change:" + change.kind().word() + (change.of().isEmpty() ? "" : ":" + change.of());
     }
 

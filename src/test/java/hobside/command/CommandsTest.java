@@ -77,7 +77,7 @@ class CommandsTest {
     void a_script_of_a_bundled_dish_is_words_to_be_spoken() {
         assertEquals(Exit.DONE, run("script", "lantern-night-pumpkin-pot"));
         assertTrue(answered().startsWith("LANTERN NIGHT PUMPKIN POT\n"));
-        assertTrue(answered().contains("SAY        Good day, everybody"));
+        assertTrue(answered().contains("SAY        Good day, all of you"));
     }
 
     @Test

@@ -67,7 +67,7 @@ class BadInputTest {
         }
     }
 
-    private static final int COUNT = 70;
+    private static final int COUNT = 71;
 
     @Test
     void a_million_brackets_are_too_deep_and_do_no_harm() {

@@ -158,8 +158,8 @@ class CautionsTest {
         // FoodSafety.gov chart of 12 April 2019: poultry 165 F; United Kingdom: 70 C for 2 minutes (second-hand).
         assertEquals("Keep raw poultry and its juices away from food that is ready to eat. "
                 + "Cook it right through and check the thickest part with a thermometer. "
-                + "The lowest published figure is 70 °C held for 2 minutes (United Kingdom), the highest 73.9 °C or 165 °F "
-                + "(United States): follow your local rule.", due("raw-poultry", POT, Plan.EMPTY).said());
+                + "Published figures differ. The lowest is 70 °C held for 2 minutes (United Kingdom). The highest is 73.9 °C or 165 °F "
+                + "(United States). Follow your local rule.", due("raw-poultry", POT, Plan.EMPTY).said());
     }
 
     @Test

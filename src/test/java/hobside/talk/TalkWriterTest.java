@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
-import hobside.advice.Offer;
+import hobside.Offered;
 import hobside.talk.Demo;
 import hobside.dish.Plan;
 import hobside.dish.PourOff;
@@ -15,7 +15,6 @@ import hobside.file.Scripts;
 import hobside.guide.Cautions;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class TalkWriterTest {
@@ -28,22 +27,6 @@ class TalkWriterTest {
         List<String> words = new ArrayList<>();
         talk.sections().forEach(section -> section.cues().forEach(cue -> words.add(cue.words())));
         return words;
-    }
-
-    /** A demo of a bundled dish with some of the offered changes, drawn by a seed. */
-    private static Demo random(long seed) {
-        Random random = new Random(seed);
-        Demo demo = Bundle.demo(Bundle.DISHES.get(random.nextInt(Bundle.DISHES.size())));
-        for (int i = 0; i < 1 + random.nextInt(5); i++) {
-            List<Offer> offers = random.nextInt(4) == 0
-                    ? Bundle.STUDY.offers().forPot(demo.dish(), demo.plan())
-                    : Bundle.STUDY.offers().forIngredient(demo.dish(), demo.plan(),
-                            demo.dish().ingredients().get(random.nextInt(demo.dish().ingredients().size())).id());
-            if (!offers.isEmpty()) {
-                demo = demo.with(demo.plan().with(offers.get(random.nextInt(offers.size())).change()));
-            }
-        }
-        return demo;
     }
 
     @Test
@@ -68,7 +51,7 @@ class TalkWriterTest {
     @Test
     void every_caution_of_the_demo_is_in_its_script_once() {
         for (long seed = 0; seed < 60; seed++) {
-            Demo demo = random(seed);
+            Demo demo = Offered.random(seed);
             List<String> words = said(Scripts.talk(demo, Bundle.STUDY));
             for (Cautions.Due due : Bundle.STUDY.published().cautions().of(demo.dish(), demo.plan())) {
                 assertEquals(1, words.stream().filter(due.said()::equals).count(), seed + ": " + due.said());
@@ -79,7 +62,7 @@ class TalkWriterTest {
     @Test
     void no_line_of_the_text_is_wider_than_80_columns_in_any_random_plan() {
         for (long seed = 0; seed < 60; seed++) {
-            for (String line : Scripts.text(random(seed), Bundle.STUDY).split("\n")) {
+            for (String line : Scripts.text(Offered.random(seed), Bundle.STUDY).split("\n")) {
                 assertTrue(line.length() <= 80, line);
             }
         }
@@ -88,7 +71,7 @@ class TalkWriterTest {
     @Test
     void the_words_promise_nothing_and_shame_nobody() {
         for (long seed = 0; seed < 60; seed++) {
-            for (String words : said(Scripts.talk(random(seed), Bundle.STUDY))) {
+            for (String words : said(Scripts.talk(Offered.random(seed), Bundle.STUDY))) {
                 String small = words.toLowerCase(java.util.Locale.ROOT);
                 for (String bad : List.of("cures", "prevents", "no fat at all", "guarantee", "bad for you", "unhealthy", "junk")) {
                     assertFalse(small.contains(bad), words);
@@ -102,7 +85,7 @@ class TalkWriterTest {
         java.util.regex.Pattern took = java.util.regex.Pattern.compile("about (\\d+) grams? of saturated fat off each plate: it was about (\\d+), now it is about (\\d+)");
         int found = 0;
         for (long seed = 0; seed < 60; seed++) {
-            for (String words : said(Scripts.talk(random(seed), Bundle.STUDY))) {
+            for (String words : said(Scripts.talk(Offered.random(seed), Bundle.STUDY))) {
                 java.util.regex.Matcher matcher = took.matcher(words);
                 if (matcher.find()) {
                     found++;

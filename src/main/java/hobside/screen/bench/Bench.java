@@ -130,6 +130,11 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         return desk.undone().map(before -> keeping(with(before).saying("Taken back.")));
     }
 
+    /** The Bench with a step done again that was taken back; empty when there is none. */
+    public Optional<Next> redone() {
+        return desk.redone().map(after -> keeping(with(after).saying("Done again.")));
+    }
+
     static Next keeping(Bench bench) {
         return Next.doing(bench, new Work.Keep(bench.demo(), bench.desk.kept().name()));
     }

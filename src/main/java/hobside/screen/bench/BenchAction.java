@@ -18,7 +18,7 @@ enum BenchAction implements Keys.Bound {
     ADD(Side.DISH, "a", "add", "Write an ingredient into the dish: search for the food, then say how much."),
     SAVE(Side.BOTH, "s", "save", "Save the demo and write its script, as text and as Markdown, to the scripts folder."),
     BOARD(Side.BOTH, "b", "board", "Show the running total in large digits that an audience can read."),
-    TALK(Side.BOTH, "t", "talk", "Read the narrated script as it stands."),
+    TALK(Side.BOTH, "t", "talk", "The talk: its cues, their words and times, what the check says; read it as it is printed."),
     EDIT(Side.BOTH, "e", "edit", "Change the amount of an ingredient, or the amount in a change."),
     COOK(Side.DISH, "c", "", "Say how this ingredient is cooked in the dish: browned, fried, roasted, simmered..."),
     WEIGH(Side.BOTH, "w", "weigh", "Give the weight your scale shows for what came off. It beats the typical figure. On the dish's side it is about the change taken last."),

@@ -13,6 +13,7 @@ import hobside.screen.offers.OffersScreen;
 import hobside.screen.prices.PricesScreen;
 import hobside.screen.read.ReadScreen;
 import hobside.screen.steps.StepsScreen;
+import hobside.screen.talk.TalkScreen;
 import hobside.screen.shelf.ShelfScreen;
 import java.util.Arrays;
 import java.util.List;
@@ -59,12 +60,12 @@ final class BenchUpdate {
             case NOTE -> onChange(bench, index -> Questions.note(bench, index));
             case REMOVE -> remove(bench);
             case BOARD -> Next.to(BoardScreen.of(bench));
-            case TALK -> Next.to(ReadScreen.talk(bench));
+            case TALK -> Next.to(TalkScreen.of(bench));
             case FOODS -> Next.to(ShelfScreen.of(bench));
             case PRICES -> Next.to(PricesScreen.of(bench));
             case SAVE -> Next.doing(bench.saying("Saving..."), new Work.Save(bench.demo(), bench.desk().kept().name()));
             case UNDO -> bench.undone().orElseGet(() -> Next.to(bench.saying("There is nothing to take back.")));
-            case REDO -> bench.desk().redone().map(desk -> Bench.keeping(bench.with(desk).saying("Done again.")))
+            case REDO -> bench.redone()
                     .orElseGet(() -> Next.to(bench.saying("There is nothing to do again.")));
             case BASIS -> Next.to(bench.with(Basis.values()[(bench.basis().ordinal() + 1) % Basis.values().length]));
             case GUIDE -> Questions.guide(bench);

@@ -1,6 +1,5 @@
 package hobside.screen.read;
 
-import hobside.file.Scripts;
 import hobside.screen.Area;
 import hobside.screen.Frame;
 import hobside.screen.Key;
@@ -11,7 +10,6 @@ import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
 import hobside.screen.TextWidth;
-import hobside.screen.bench.Bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +20,7 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
 
     /** The keys of a page. */
     enum Action implements Keys.Bound {
-        BACK("escape q ? t ctrl-c", "back"),
+        BACK("escape q ? t p ctrl-c", "back"),
         DOWN("down enter", "down"),
         PAGE("space page-down", "page down"),
         UP("up", "up"),
@@ -40,14 +38,14 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
         }
     }
 
-    /** The script of the demo on the bench. */
-    public static ReadScreen talk(Bench bench) {
-        return new ReadScreen(bench, "The script as it stands", Page.of(width -> List.of(Scripts.text(bench.demo(), bench.desk().study(), width).split("\n"))), 0);
-    }
-
     /** A page that is laid out for the width there is. */
     public static ReadScreen page(Screen back, String title, IntFunction<List<String>> layout) {
         return new ReadScreen(back, title, Page.of(layout), 0);
+    }
+
+    /** Lines to read, wrapped to the width there is. */
+    public static ReadScreen text(Screen back, String title, List<String> lines) {
+        return page(back, title, width -> wrapped(lines, width));
     }
 
     /** The help page of a screen, from its table of keys. */

@@ -239,7 +239,7 @@ class BenchPlayTest {
 
     @Test
     void a_note_goes_into_the_script() {
-        VirtualStage stage = stage("ropewalk-rib-pot").play("enter enter tab n").type("Ask the butcher to join in.").play("enter t");
+        VirtualStage stage = stage("ropewalk-rib-pot").play("enter enter tab n").type("Ask the butcher to join in.").play("enter t p");
         assertTrue(shows(stage, "ROPEWALK RIB POT"));
         assertTrue(hobside.file.Scripts.text(now(), Bundle.STUDY).contains("Your note: Ask the butcher to join in."));
     }

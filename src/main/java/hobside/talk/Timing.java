@@ -1,0 +1,42 @@
+package hobside.talk;
+
+/**
+ * How long a talk takes on stage: words at the rate of speech, and hands beside them. What stands on the bench beforehand, and
+ * the minutes a pot cooks by itself, are not counted.
+ */
+public final class Timing {
+
+    private final int wordsPerMinute;
+
+    private Timing(int wordsPerMinute) {
+        this.wordsPerMinute = wordsPerMinute;
+    }
+
+    public static Timing at(Script.Pacing pacing) {
+        return new Timing(pacing.wordsPerMinute());
+    }
+
+    /** Seconds for one cue: spoken words, then hands. */
+    public int seconds(Cue cue) {
+        long spoken = cue.kind().isSpoken() ? Math.round(words(cue.words()) * 60.0 / wordsPerMinute) : 0;
+        return (int) spoken + cue.details().seconds();
+    }
+
+    private static int words(String text) {
+        return text.isBlank() ? 0 : text.strip().split("\\s+").length;
+    }
+
+    public int seconds(Talk.Section section) {
+        return section.part() == Talk.Part.BENCH ? 0 : section.cues().stream().mapToInt(this::seconds).sum();
+    }
+
+    public int seconds(Talk talk) {
+        return talk.sections().stream().mapToInt(this::seconds).sum();
+    }
+
+    /** What is left when every cue is dropped that may be. */
+    public int secondsOfMust(Talk talk) {
+        return talk.sections().stream().filter(section -> section.part() != Talk.Part.BENCH).flatMap(section -> section.cues().stream())
+                .filter(cue -> cue.details().must()).mapToInt(this::seconds).sum();
+    }
+}
