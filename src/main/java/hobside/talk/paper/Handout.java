@@ -35,16 +35,21 @@ public final class Handout {
     /** So many lines of plain text are a page. */
     static final int PAGE = 66;
 
-    /**
-     * How much is put on the page. Where it would not fit, fewer changes are told, those that did most, and then shorter lists.
-     *
-     * @param toBuy how many lines of the shopping list
-     * @param brief whether whatever has a second sentence loses it, save warnings of food
-     */
-    private record Room(int changes, int toBuy, boolean brief) {}
+    /** How much is said of each thing. */
+    private enum Detail {
+        WHOLE,
+        /** One sentence why. */
+        SHORT,
+        /** Cautions one after the other without a line of their own, and one sentence of how to do it. */
+        DENSE
+    }
 
-    private static final List<Room> ROOMS = List.of(new Room(8, 26, false), new Room(8, 26, true), new Room(6, 20, true), new Room(4, 14, true),
-            new Room(3, 8, true));
+    /** How much is put on the page: changes, lines of the shopping list, and how much is said of each. */
+    private record Room(int changes, int toBuy, Detail detail) {}
+
+    /** Where it would not fit, less is said of each thing; then fewer changes are told, those that did most, and then the list is cut. */
+    private static final List<Room> ROOMS = List.of(new Room(8, 26, Detail.WHOLE), new Room(8, 26, Detail.SHORT), new Room(8, 26, Detail.DENSE),
+            new Room(6, 20, Detail.DENSE), new Room(5, 16, Detail.DENSE), new Room(4, 14, Detail.DENSE), new Room(3, 8, Detail.DENSE));
 
     private final Room room;
     private final Stand stand;
@@ -105,7 +110,7 @@ public final class Handout {
     private Block care() {
         List<String> brief = said.cautions().stream().filter(care -> !NOT_FOR_HOME.contains(care.caution().key()))
                 .map(care -> IN_SHORT.contains(care.caution().key()) ? first(care.brief()) : care.brief()).toList();
-        return room.brief() ? new Block.Paragraph(String.join(" ", brief)) : new Block.Lines(brief);
+        return room.detail() == Detail.DENSE ? new Block.Paragraph(String.join(" ", brief)) : new Block.Lines(brief);
     }
 
     private Block table() {
@@ -166,7 +171,8 @@ public final class Handout {
 
     private String how(Change change) {
         String act = BY_AMOUNT.contains(change.kind()) ? said.act(change) : Words.capital(said.title(change)) + ".";
-        return (room.brief() ? first(act) : act) + " " + first(said.why(change));
+        String why = said.why(change);
+        return (room.detail() == Detail.DENSE ? first(act) : act) + " " + (room.detail() == Detail.WHOLE ? why : first(why));
     }
 
     /** The first sentence of several. */

@@ -14,6 +14,7 @@ public final class TextSheet {
     private static final int INDENT = 11;
 
     private final int width;
+    private boolean large = true;
     private final List<String> lines = new ArrayList<>();
 
     private TextSheet(int width) {
@@ -35,13 +36,13 @@ public final class TextSheet {
         List<String> title = Folded.lines(sheet.title().toUpperCase(Locale.ROOT), width);
         lines.addAll(title);
         lines.add("=".repeat(title.stream().mapToInt(String::length).max().orElse(1)));
-        boolean wide = sheet.front().look() == Sheet.Look.LARGE;
+        large = sheet.front().look() == Sheet.Look.LARGE;
         Block before = null;
         for (Block block : sheet.blocks()) {
             if (isApart(before, block)) {
                 lines.add("");
             }
-            lines.addAll(block instanceof Block.Heading && wide ? List.of("") : List.of());
+            lines.addAll(block instanceof Block.Heading && large ? List.of("") : List.of());
             write(block);
             before = block instanceof Block.PageBreak ? before : block;
         }
@@ -59,7 +60,7 @@ public final class TextSheet {
     private void write(Block block) {
         if (block instanceof Block.Heading heading) {
             lines.addAll(Folded.lines(heading.words().toUpperCase(Locale.ROOT), width));
-            lines.add("-".repeat(width));
+            lines.addAll(large ? List.of("-".repeat(width)) : List.of());
         } else if (block instanceof Block.Paragraph paragraph) {
             lines.addAll(Folded.lines(paragraph.words(), width));
         } else if (block instanceof Block.CueLine cue) {
