@@ -62,6 +62,11 @@ public final class TalkWords {
         return shopping.line(item);
     }
 
+    /** The same without how it is got ready, for the shop. */
+    public String toBuy(Item item) {
+        return shopping.toBuy(item);
+    }
+
     /** An amount of a food: "1 kg carrot". */
     public String shopping(Food food, Amount amount) {
         return shopping.line(food, amount);

@@ -3,6 +3,7 @@ package hobside.talk.paper;
 import hobside.dish.Change;
 import hobside.dish.ChangeKind;
 import hobside.food.Nutrient;
+import hobside.food.PriceList;
 import hobside.guide.Component;
 import hobside.guide.Guide;
 import hobside.ledger.Basis;
@@ -181,7 +182,7 @@ public final class Handout {
     }
 
     private List<String> shopping() {
-        List<String> all = stand.pots().after().items().stream().map(said::shopping).toList();
+        List<String> all = stand.pots().after().items().stream().filter(item -> !PriceList.isFree(item.food())).map(said::toBuy).toList();
         List<String> lines = new ArrayList<>(all.subList(0, Math.min(room.toBuy(), all.size())));
         if (all.size() > room.toBuy()) {
             lines.add(say("shopping-more", Map.of("n", Integer.toString(all.size() - room.toBuy()))));

@@ -10,6 +10,7 @@ import hobside.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the handout says of money: saved or not, what the saving buys in whole packs, and where the prices come from. */
 final class HandoutMoney {
@@ -41,11 +42,21 @@ final class HandoutMoney {
         }
         List<String> sentences = new ArrayList<>();
         sentences.add(paid(purse) + " " + kept(purse));
-        if (purse.saved() > 0) {
-            sentences.add(buys(purse.saved()));
+        Optional<Tills> tills = tills(purse);
+        long left = Math.min(purse.saved(), tills.map(Tills::saved).orElse(purse.saved()));
+        if (left > 0) {
+            sentences.add(buys(left));
         }
-        sentences.add((till(purse) + " " + source()).strip());
+        sentences.add((tills.map(this::told).orElse("") + " " + source()).strip());
         return sentences;
+    }
+
+    /** What is paid at the till before and now, in minor coins. */
+    private record Tills(long was, long now) {
+
+        long saved() {
+            return was - now;
+        }
     }
 
     private String paid(Purse purse) {
@@ -70,12 +81,16 @@ final class HandoutMoney {
         return packs.size() == 1 ? say("buys-one", Map.of("packs", listed)) : say("buys", Map.of("packs", listed, "sum", money(sum)));
     }
 
-    /** What is paid at the till, where only whole packs are sold; not told where more plates are filled, for then the two are no pair. */
-    private String till(Purse purse) {
+    /** At the till only whole packs are sold. Nothing where more plates are filled, for then the two are no pair, or where a price is missing. */
+    private Optional<Tills> tills(Purse purse) {
         Till before = Till.of(stand.pots().before(), market.prices());
         Till after = Till.of(stand.pots().after(), market.prices());
-        boolean fair = !purse.more() && before.unpriced().isEmpty() && after.unpriced().isEmpty();
-        return fair ? say("till", Map.of("was", money(before.paid()), "now", money(after.paid()))) : "";
+        boolean pair = !purse.more() && before.unpriced().isEmpty() && after.unpriced().isEmpty();
+        return pair ? Optional.of(new Tills(Math.round(before.paid()), Math.round(after.paid()))) : Optional.empty();
+    }
+
+    private String told(Tills tills) {
+        return say(tills.was() == tills.now() ? "till-same" : "till", Map.of("was", money(tills.was()), "now", money(tills.now())));
     }
 
     private String source() {

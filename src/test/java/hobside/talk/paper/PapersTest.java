@@ -193,6 +193,21 @@ class PapersTest {
         assertTrue(found > 10, "something was saved " + found + " times");
     }
 
+    @Test
+    void nothing_is_bought_with_money_that_stays_in_the_till() {
+        Demo pot = Bundle.demo("ropewalk-rib-pot");
+        int same = 0;
+        for (long seed = 0; seed < 60; seed++) {
+            String text = onOneLine(text(Scripts.Paper.HANDOUT, Papers.random(seed)));
+            if (text.contains("as before, and the rest keeps")) {
+                same++;
+                assertFalse(text.contains("As much buys"), text);
+            }
+        }
+        assertTrue(same > 0, "some plans save less than a pack");
+        assertFalse(onOneLine(text(Scripts.Paper.HANDOUT, pot)).contains("As much buys"), "nothing is saved by cooking it as ever");
+    }
+
     private static long cents(String crowns) {
         return Math.round(Double.parseDouble(crowns) * 100);
     }
