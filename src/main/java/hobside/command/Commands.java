@@ -8,6 +8,7 @@ import hobside.file.Read;
 import hobside.file.Scripts;
 import hobside.file.Study;
 import hobside.file.TotalsWriter;
+import hobside.file.WordFiles;
 import hobside.food.Food;
 import hobside.food.Nutrient;
 import hobside.talk.Written;
@@ -52,7 +53,7 @@ public final class Commands {
     public Exit run() {
         return switch (given.first().orElse("help")) {
             case "totals" -> onFile(this::totals);
-            case "script" -> onFile(this::script);
+            case "script" -> script();
             case "check" -> new Check(kitchen, streams).run(given.rest());
             case "foods" -> foods();
             case "bring" -> new BringCommand(kitchen, streams, given).run();
@@ -92,8 +93,21 @@ public final class Commands {
         streams.say(given.has(Given.JSON) ? TotalsWriter.json(demo, study) : TotalsText.of(demo, study));
     }
 
-    private void script(Demo demo, Study study) {
-        streams.say(given.has(Given.MARKDOWN) ? Scripts.markdown(demo, study) : Scripts.text(demo, study));
+    private Exit script() {
+        Optional<String> unknown = given.in().filter(code -> !WordFiles.LANGUAGES.contains(code));
+        if (unknown.isPresent()) {
+            streams.complain("There are no words in the language \"" + Given.printable(unknown.get()) + "\"; there are "
+                    + String.join(", ", WordFiles.LANGUAGES) + ".");
+            return Exit.BAD_INPUT;
+        }
+        return onFile(this::print);
+    }
+
+    private void print(Demo demo, Study study) {
+        Demo told = given.in().map(code -> demo.with(demo.script().in(code))).orElse(demo);
+        Scripts.Paper paper = given.has(Given.HANDOUT) ? Scripts.Paper.HANDOUT : given.has(Given.BENCH) ? Scripts.Paper.BENCH : Scripts.Paper.SCRIPT;
+        Scripts.Form form = given.has(Given.HTML) ? Scripts.Form.HTML : given.has(Given.MARKDOWN) ? Scripts.Form.MARKDOWN : Scripts.Form.TEXT;
+        streams.say(Scripts.printed(Scripts.sheet(paper, told, study), form));
     }
 
     private Exit foods() {

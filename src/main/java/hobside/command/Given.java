@@ -1,31 +1,39 @@
 package hobside.command;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
  * What was given on the command line: options, and words in their order.
  *
- * @param valued what --kitchen and --as name
+ * @param valued what --kitchen, --as and --in name
  * @param problem what is wrong with it, for the user; empty when nothing is
  */
 public record Given(List<String> options, List<String> words, Valued valued, Optional<String> problem) {
 
-    /** Options with a word after them: the folder of --kitchen, the kind of --as. */
-    public record Valued(Optional<String> kitchen, Optional<String> as) {}
+    /** Options with a word after them: the folder of --kitchen, the kind of --as, the language of --in. */
+    public record Valued(Optional<String> kitchen, Optional<String> as, Optional<String> in) {}
 
     public static final String JSON = "--json";
     public static final String MARKDOWN = "--markdown";
+    public static final String HTML = "--html";
+    public static final String HANDOUT = "--handout";
+    public static final String BENCH = "--bench";
     public static final String HELP = "--help";
     public static final String VERSION = "--version";
     public static final String WARM_UP = "--warm-up";
     public static final String KITCHEN = "--kitchen";
     public static final String AS = "--as";
+    public static final String IN = "--in";
     public static final String YES = "--yes";
 
-    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HELP, VERSION, WARM_UP, YES, "--ascii", "--no-colour");
+    private static final Set<String> VALUED = Set.of(KITCHEN, AS, IN);
+
+    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, HELP, VERSION, WARM_UP, YES, "--ascii", "--no-colour");
 
     public Given {
         options = List.copyOf(options);
@@ -35,15 +43,12 @@ public record Given(List<String> options, List<String> words, Valued valued, Opt
     public static Given parse(List<String> arguments) {
         List<String> options = new ArrayList<>();
         List<String> words = new ArrayList<>();
-        Optional<String> kitchen = Optional.empty();
-        Optional<String> as = Optional.empty();
+        Map<String, String> valued = new HashMap<>();
         Optional<String> problem = Optional.empty();
         for (int i = 0; i < arguments.size(); i++) {
             String each = arguments.get(i);
-            if (each.equals(KITCHEN) && i + 1 < arguments.size()) {
-                kitchen = Optional.of(arguments.get(++i));
-            } else if (each.equals(AS) && i + 1 < arguments.size()) {
-                as = Optional.of(arguments.get(++i));
+            if (VALUED.contains(each) && i + 1 < arguments.size()) {
+                valued.put(each, arguments.get(++i));
             } else if (!each.startsWith("--")) {
                 words.add(each);
             } else if (KNOWN.contains(each)) {
@@ -52,12 +57,19 @@ public record Given(List<String> options, List<String> words, Valued valued, Opt
                 problem = Optional.of(complaint(each));
             }
         }
-        return new Given(options, words, new Valued(kitchen, as), problem);
+        return new Given(options, words, valued(valued), problem);
+    }
+
+    private static Valued valued(Map<String, String> valued) {
+        return new Valued(Optional.ofNullable(valued.get(KITCHEN)), Optional.ofNullable(valued.get(AS)), Optional.ofNullable(valued.get(IN)));
     }
 
     private static String complaint(String option) {
         if (option.equals(AS)) {
             return "--as needs a word after it: foods, prices, recipe or tables.";
+        }
+        if (option.equals(IN)) {
+            return "--in needs a language after it, such as en or es.";
         }
         return option.equals(KITCHEN) ? "--kitchen needs the name of a folder after it." : "There is no option " + printable(option) + ". hobside --help lists them.";
     }
@@ -74,6 +86,11 @@ public record Given(List<String> options, List<String> words, Valued valued, Opt
 
     public Optional<String> as() {
         return valued.as();
+    }
+
+    /** The code of the language to print in. */
+    public Optional<String> in() {
+        return valued.in();
     }
 
     public boolean has(String option) {

@@ -42,7 +42,11 @@ public final class SafeName {
 
     /** The name with a number behind it, still within the bounds. */
     public static String numbered(String name, int number) {
-        String tail = "-" + number;
+        return tailed(name, "-" + number);
+    }
+
+    /** The name with a tail of small letters, digits and hyphens behind it, still within the bounds. */
+    static String tailed(String name, String tail) {
         return trimmed(name.length() + tail.length() > MOST ? name.substring(0, MOST - tail.length()) : name) + tail;
     }
 }

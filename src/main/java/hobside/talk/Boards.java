@@ -43,7 +43,7 @@ final class Boards {
     }
 
     /** The numbers as this language writes them. */
-    private String local(String figures) {
+    String local(String figures) {
         Matcher matcher = NUMBER.matcher(figures);
         return matcher.replaceAll(found -> Matcher.quoteReplacement(words.language().number(found.group().replace(",", ""))));
     }

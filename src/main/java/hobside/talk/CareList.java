@@ -72,7 +72,12 @@ final class CareList {
     /** In the words of the guide book, or in those of another language where it has them. */
     private String said(Cautions.Due due) {
         String key = "cautions." + due.caution().key();
-        return words.find(key + ".say").map(say -> listed(say) + figures(due.caution(), key)).orElse(due.said());
+        return words.find(key + ".say").map(say -> listed(say) + figures(due.caution())).orElse(due.said());
+    }
+
+    /** The same without the published temperatures. */
+    String brief(Caution caution) {
+        return listed(words.find("cautions." + caution.key() + ".say").orElse(caution.advice().say()));
     }
 
     private String listed(String say) {
@@ -83,7 +88,8 @@ final class CareList {
         });
     }
 
-    private String list(List<String> keys) {
+    /** "milk and wheat (gluten)". */
+    String list(List<String> keys) {
         if (keys.isEmpty()) {
             return words.find("allergens.none").orElseGet(() -> Allergens.listed(keys));
         }
@@ -94,18 +100,28 @@ final class CareList {
     }
 
     /** The lowest and the highest of the published temperatures, each with its country. */
-    private String figures(Caution caution, String key) {
+    private String figures(Caution caution) {
+        List<String> ends = ends(caution);
+        if (ends.isEmpty()) {
+            return "";
+        }
+        return " " + (ends.size() == 1 ? words.say("talk.care.figure", Map.of("low", ends.get(0)))
+                : words.say("talk.care.figures", Map.of("low", ends.get(0), "high", ends.get(1))));
+    }
+
+    /** The lowest and the highest published temperature, or the only one; nothing where there is none. */
+    List<String> ends(Caution caution) {
+        String key = "cautions." + caution.key();
         List<Caution.Advised> all = caution.advice().figures();
         List<Caution.Advised> known = all.stream().filter(figure -> figure.celsius().isPresent())
                 .sorted(Comparator.comparingDouble(figure -> figure.celsius().getAsDouble())).toList();
         if (known.isEmpty()) {
-            return "";
+            return List.of();
         }
         Caution.Advised low = known.get(0);
         Caution.Advised high = known.get(known.size() - 1);
-        boolean one = low.celsius().equals(high.celsius());
-        return " " + words.say(one ? "talk.care.figure" : "talk.care.figures", one ? Map.of("low", advised(low, key, all.indexOf(low)))
-                : Map.of("low", advised(low, key, all.indexOf(low)), "high", advised(high, key, all.indexOf(high))));
+        String lowest = advised(low, key, all.indexOf(low));
+        return low.celsius().equals(high.celsius()) ? List.of(lowest) : List.of(lowest, advised(high, key, all.indexOf(high)));
     }
 
     private String advised(Caution.Advised figure, String key, int index) {

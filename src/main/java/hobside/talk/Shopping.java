@@ -1,6 +1,5 @@
 package hobside.talk;
 
-import hobside.dish.Dish;
 import hobside.dish.Item;
 import hobside.dish.Names;
 import hobside.food.Food;
@@ -25,13 +24,29 @@ final class Shopping {
     }
 
     String line(Item item) {
-        Dish dish = stand.demo().dish();
-        Optional<Food> old = dish.ingredient(item.id()).map(each -> each.food()).filter(food -> !food.name().equals(item.food().name()));
         String words = called.preparation(item.origin());
-        String after = old.map(food -> " " + stand.words().say("talk.shopping.instead", Map.of("bare", called.brief(food))))
-                .orElse(words.isEmpty() ? "" : ", " + words);
-        String name = old.isPresent() || words.isEmpty() ? called.whole(item.food()) : called.brief(item.food());
-        return called.withGloss(item.id(), counted(amount(item), name)) + after;
+        boolean plain = words.isEmpty() || insteadOf(item).isPresent();
+        return named(item, plain ? called.whole(item.food()) : called.brief(item.food())) + (plain ? "" : ", " + words);
+    }
+
+    /** The same without how it is got ready, for the shop. */
+    String toBuy(Item item) {
+        return named(item, called.whole(item.food()));
+    }
+
+    private String named(Item item, String name) {
+        String instead = insteadOf(item).map(food -> " " + stand.words().say("talk.shopping.instead", Map.of("bare", called.brief(food)))).orElse("");
+        return called.withGloss(item.id(), counted(amount(item), name)) + instead;
+    }
+
+    /** The food that it stands in for. */
+    private Optional<Food> insteadOf(Item item) {
+        return stand.demo().dish().ingredient(item.id()).map(each -> each.food()).filter(food -> !food.name().equals(item.food().name()));
+    }
+
+    /** An amount of any food: "1 kg carrot". */
+    String line(Food food, Amount amount) {
+        return counted(amount, called.whole(food));
     }
 
     private String counted(Amount amount, String name) {

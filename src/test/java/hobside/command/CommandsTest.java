@@ -81,6 +81,32 @@ class CommandsTest {
     }
 
     @Test
+    void a_handout_and_a_bench_sheet_are_printed_in_the_form_that_is_asked_for() {
+        assertEquals(Exit.DONE, run("script", "ropewalk-rib-pot", "--handout"));
+        assertTrue(answered().contains("TO BUY, FOR 8 SERVES"), answered());
+        answers.reset();
+        assertEquals(Exit.DONE, run("script", "ropewalk-rib-pot", "--bench", "--html"));
+        assertTrue(answered().startsWith("<!DOCTYPE html>\n<html lang=\"en\">") && answered().contains("<h2>Allergen card</h2>"), answered());
+        answers.reset();
+        assertEquals(Exit.DONE, run("script", "ropewalk-rib-pot", "--markdown"));
+        assertTrue(answered().startsWith("# Ropewalk rib pot\n"), answered());
+    }
+
+    @Test
+    void in_chooses_the_language_of_this_print() {
+        assertEquals(Exit.DONE, run("script", "ropewalk-rib-pot", "--html", "--in", "es"));
+        assertTrue(answered().contains("<html lang=\"es\">"), answered());
+    }
+
+    @Test
+    void a_language_without_words_is_refused_with_the_list_of_those_there_are() {
+        assertEquals(Exit.BAD_INPUT, run("script", "ropewalk-rib-pot", "--in", "xx"));
+        assertEquals("", answered());
+        assertTrue(complained().contains("\"xx\"; there are en, es."), complained());
+        assertTrue(Given.parse(List.of("script", "ropewalk-rib-pot", "--in")).problem().orElse("").contains("--in needs a language"));
+    }
+
+    @Test
     void a_file_that_is_not_there_says_what_could_be_meant() {
         assertEquals(Exit.BAD_INPUT, run("totals", "ropewalk-rib-pott"));
         assertTrue(complained().contains("did you mean \"ropewalk-rib-pot\"?"), complained());

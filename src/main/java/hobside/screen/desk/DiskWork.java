@@ -85,13 +85,13 @@ public final class DiskWork implements EffectRunner {
             return new Answer.NotKept(demo.said());
         }
         String name = saved.version().name();
-        for (Saving printed : List.of(kitchen.write(name, "txt", Scripts.text(save.demo(), study)),
-                kitchen.write(name, "md", Scripts.markdown(save.demo(), study)))) {
+        for (Scripts.Printed paper : Scripts.all(name, save.demo(), study)) {
+            Saving printed = kitchen.write(paper.name(), paper.ending(), paper.text());
             if (printed instanceof Saving.NotSaved) {
                 return new Answer.Failed(printed.said());
             }
         }
-        return kept(demo, "Saved: scripts/" + name + ".txt and .md to read, .demo.json to open again.");
+        return kept(demo, "Saved: script, handout and bench sheet as scripts/" + name + "*.txt, .md, .html; .demo.json opens again.");
     }
 
     private Answer choices() {
