@@ -91,7 +91,7 @@ public final class DiskWork implements EffectRunner {
                 return new Answer.Failed(printed.said());
             }
         }
-        return kept(demo, "Saved: script, handout and bench sheet as scripts/" + name + "*.txt, .md, .html; .demo.json opens again.");
+        return kept(demo, "Saved: scripts/" + name + ".txt and handout; .demo.json to open again.");
     }
 
     private Answer choices() {

@@ -95,7 +95,7 @@ final class HtmlStyle {
     }
 
     /** Lines of the sheet as plain text that fill a page in 11.5 point. */
-    private static final double FULL = 52;
+    private static final double FULL = 47;
 
     private static final double LARGEST = 11.5;
     private static final double SMALLEST = 7.5;
