@@ -71,7 +71,7 @@ final class Remarks {
 
     /** "17 words, 8 s, grade 4.2; longest sentence 12 words". */
     static String measured(Report report) {
-        return report.words() + " words, " + Math.round(report.seconds()) + " s, " + grade(report) + "; longest sentence " + report.longest() + " words, "
+        return report.words() + (report.words() == 1 ? " word, " : " words, ") + Math.round(report.seconds()) + " s, " + grade(report) + "; longest sentence " + report.longest() + " words, "
                 + Math.round(report.numbersPerMinute()) + " numbers a minute";
     }
 
