@@ -34,7 +34,7 @@ class ArrowsTest {
             .whereLayer("ledger").mayOnlyAccessLayers("measure", "food", "dish")
             .whereLayer("advice").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger")
             .whereLayer("guide").mayOnlyAccessLayers("measure", "food", "dish", "ledger")
-            .whereLayer("talk").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "guide")
+            .whereLayer("talk").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide")
             .whereLayer("file").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk")
             .whereLayer("screen").mayOnlyBeAccessedByLayers("start")
             .whereLayer("start").mayNotBeAccessedByAnyLayer();

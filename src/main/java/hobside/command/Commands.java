@@ -13,15 +13,16 @@ import hobside.food.Food;
 import hobside.food.Nutrient;
 import hobside.talk.Written;
 import java.io.PrintStream;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
-/** The commands: totals, script, check, foods, bring and give. Answers go to one stream, complaints to the other. */
+/** The commands: totals, script, advise, check, foods, bring and give. Answers go to one stream, complaints to the other. */
 public final class Commands {
 
-    private static final Set<String> NAMES = Set.of("totals", "script", "check", "foods", "bring", "give", "help");
+    private static final Set<String> NAMES = Set.of("totals", "script", "advise", "check", "foods", "bring", "give", "help");
 
     /** Where a command writes: its answers, its complaints, and what to do to a text that the terminal cannot show. */
     public record Streams(PrintStream answers, PrintStream complaints, UnaryOperator<String> shown) {
@@ -54,6 +55,7 @@ public final class Commands {
         return switch (given.first().orElse("help")) {
             case "totals" -> onFile(this::totals);
             case "script" -> script();
+            case "advise" -> advise();
             case "check" -> new Check(kitchen, streams).run(given.rest());
             case "foods" -> foods();
             case "bring" -> new BringCommand(kitchen, streams, given).run();
@@ -108,6 +110,12 @@ public final class Commands {
         Scripts.Paper paper = given.has(Given.HANDOUT) ? Scripts.Paper.HANDOUT : given.has(Given.BENCH) ? Scripts.Paper.BENCH : Scripts.Paper.SCRIPT;
         Scripts.Form form = given.has(Given.HTML) ? Scripts.Form.HTML : given.has(Given.MARKDOWN) ? Scripts.Form.MARKDOWN : Scripts.Form.TEXT;
         streams.say(Scripts.printed(Scripts.sheet(paper, told, study), form));
+    }
+
+    private Exit advise() {
+        List<Exit> exits = new ArrayList<>();
+        Exit read = onFile((demo, study) -> exits.add(new Advise(streams, given).answer(demo, study)));
+        return exits.isEmpty() ? read : exits.get(0);
     }
 
     private Exit foods() {

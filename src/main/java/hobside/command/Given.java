@@ -10,13 +10,10 @@ import java.util.Set;
 /**
  * What was given on the command line: options, and words in their order.
  *
- * @param valued what --kitchen, --as and --in name
+ * @param valued options with a word after them, such as the folder of --kitchen
  * @param problem what is wrong with it, for the user; empty when nothing is
  */
-public record Given(List<String> options, List<String> words, Valued valued, Optional<String> problem) {
-
-    /** Options with a word after them: the folder of --kitchen, the kind of --as, the language of --in. */
-    public record Valued(Optional<String> kitchen, Optional<String> as, Optional<String> in) {}
+public record Given(List<String> options, List<String> words, Map<String, String> valued, Optional<String> problem) {
 
     public static final String JSON = "--json";
     public static final String MARKDOWN = "--markdown";
@@ -30,14 +27,19 @@ public record Given(List<String> options, List<String> words, Valued valued, Opt
     public static final String AS = "--as";
     public static final String IN = "--in";
     public static final String YES = "--yes";
+    public static final String GOAL = "--goal";
+    public static final String AT_MOST = "--at-most";
+    public static final String AIM = "--aim";
+    public static final String KEEP = "--keep";
 
-    private static final Set<String> VALUED = Set.of(KITCHEN, AS, IN);
+    private static final Set<String> VALUED = Set.of(KITCHEN, AS, IN, GOAL, AT_MOST, AIM, KEEP);
 
     private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, HELP, VERSION, WARM_UP, YES, "--ascii", "--no-colour");
 
     public Given {
         options = List.copyOf(options);
         words = List.copyOf(words);
+        valued = Map.copyOf(valued);
     }
 
     public static Given parse(List<String> arguments) {
@@ -57,16 +59,23 @@ public record Given(List<String> options, List<String> words, Valued valued, Opt
                 problem = Optional.of(complaint(each));
             }
         }
-        return new Given(options, words, valued(valued), problem);
+        return new Given(options, words, valued, problem);
     }
 
-    private static Valued valued(Map<String, String> valued) {
-        return new Valued(Optional.ofNullable(valued.get(KITCHEN)), Optional.ofNullable(valued.get(AS)), Optional.ofNullable(valued.get(IN)));
+    /** What stands after an option. */
+    public Optional<String> valued(String option) {
+        return Optional.ofNullable(valued.get(option));
     }
 
     private static String complaint(String option) {
         if (option.equals(AS)) {
             return "--as needs a word after it: foods, prices, recipe or tables.";
+        }
+        if (option.equals(GOAL) || option.equals(AT_MOST)) {
+            return option + " needs words in quotes after it, such as " + option + " \"6 g\".";
+        }
+        if (option.equals(AIM) || option.equals(KEEP)) {
+            return option + " needs a word after it: " + (option.equals(AIM) ? "fewest, money, departure or saving." : "names of ingredients with commas between them.");
         }
         if (option.equals(IN)) {
             return "--in needs a language after it, such as en or es.";
@@ -81,16 +90,16 @@ public record Given(List<String> options, List<String> words, Valued valued, Opt
     }
 
     public Optional<String> kitchen() {
-        return valued.kitchen();
+        return valued(KITCHEN);
     }
 
     public Optional<String> as() {
-        return valued.as();
+        return valued(AS);
     }
 
     /** The code of the language to print in. */
     public Optional<String> in() {
-        return valued.in();
+        return valued(IN);
     }
 
     public boolean has(String option) {

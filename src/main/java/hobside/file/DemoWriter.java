@@ -29,6 +29,7 @@ public final class DemoWriter {
                 .textIfAny("guide", demo.guide())
                 .raw("dish", writer.dish(new Page(1)).written())
                 .rows("plan", writer.plan())
+                .rawIfAny("limits", LimitsReader.written(demo.limits()))
                 .rawIfAny("script", ScriptWriter.of(demo.script(), new Page(1)))
                 .textIfAny("note", demo.note())
                 .written() + "\n";

@@ -125,8 +125,13 @@ public final class Study {
         return published;
     }
 
+    /** What advice can draw on. */
+    public Pantry pantry() {
+        return new Pantry(shelf()::food, substitutes(), english());
+    }
+
     public Offers offers() {
-        return new Offers(new Pantry(shelf()::food, substitutes(), english()), books);
+        return new Offers(pantry(), books);
     }
 
     public synchronized List<Guide> guides() {

@@ -1,5 +1,6 @@
 package hobside.talk;
 
+import hobside.advice.Limits;
 import hobside.dish.Dish;
 import hobside.dish.Plan;
 
@@ -10,13 +11,13 @@ import hobside.dish.Plan;
 public record Demo(Dish dish, Plan plan, Script script, Measure measure) {
 
     /**
-     * What the demo is held against, and the note of the whole demo.
+     * What the demo is held against, how far advice may go with it, and the note of the whole demo.
      *
      * @param guide the key of a published guide, such as {@code eu-ri}; empty when none is chosen
      */
-    public record Measure(String guide, String note) {
+    public record Measure(String guide, String note, Limits limits) {
 
-        public static final Measure NONE = new Measure("", "");
+        public static final Measure NONE = new Measure("", "", Limits.USUAL);
     }
 
     public static Demo of(Dish dish) {
@@ -24,7 +25,7 @@ public record Demo(Dish dish, Plan plan, Script script, Measure measure) {
     }
 
     public static Demo of(Dish dish, Plan plan, String note) {
-        return new Demo(dish, plan, Script.UNTOUCHED, new Measure("", note));
+        return new Demo(dish, plan, Script.UNTOUCHED, new Measure("", note, Limits.USUAL));
     }
 
     public String guide() {
@@ -33,6 +34,15 @@ public record Demo(Dish dish, Plan plan, Script script, Measure measure) {
 
     public String note() {
         return measure.note();
+    }
+
+    /** What must stay, and how far advice may go. */
+    public Limits limits() {
+        return measure.limits();
+    }
+
+    public Demo with(Limits other) {
+        return new Demo(dish, plan, script, new Measure(guide(), note(), other));
     }
 
     public Demo with(Dish other) {
@@ -48,10 +58,10 @@ public record Demo(Dish dish, Plan plan, Script script, Measure measure) {
     }
 
     public Demo withGuide(String key) {
-        return new Demo(dish, plan, script, new Measure(key, note()));
+        return new Demo(dish, plan, script, new Measure(key, note(), limits()));
     }
 
     public Demo withNote(String words) {
-        return new Demo(dish, plan, script, new Measure(guide(), words));
+        return new Demo(dish, plan, script, new Measure(guide(), words, limits()));
     }
 }

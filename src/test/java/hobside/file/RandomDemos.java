@@ -94,7 +94,7 @@ final class RandomDemos {
         }
         Dish dish = new Dish(new Dish.Heading("Pot " + random.nextInt(), word()),
                 new Dish.Serving(1 + random.nextInt(500), spoons, random.nextInt(40) / 3.0 - 10), ingredients, method);
-        return new Demo(dish, plan(), script(), new Demo.Measure(random.nextBoolean() ? "eu-ri" : "", word()));
+        return new Demo(dish, plan(), script(), new Demo.Measure(random.nextBoolean() ? "eu-ri" : "", word(), limits()));
     }
 
     private Range share() {
@@ -199,6 +199,13 @@ final class RandomDemos {
             case SMALLER_SERVE -> new SmallerServe(0.25 + random.nextInt(4) / 6.0);
             case MORE_PEOPLE -> new MorePeople(random.nextInt(20));
         };
+    }
+
+    private hobside.advice.Limits limits() {
+        hobside.advice.Limits limits = hobside.advice.Limits.USUAL;
+        return random.nextBoolean() ? limits : limits.keeping(Set.of("item-1"), Set.of("item-2")).withTaste(random.nextInt(3))
+                .withSharing(random.nextBoolean()).withMostChanges(random.nextInt(4)).withMostExtraCost(random.nextBoolean() ? Double.NaN : 20)
+                .withMostMinutes(random.nextInt(30) - 1).withNewAllergens(random.nextBoolean());
     }
 
     /** Edits of every sort, on cues that need not be there. */

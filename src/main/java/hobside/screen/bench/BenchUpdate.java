@@ -5,6 +5,7 @@ import hobside.dish.Plan;
 import hobside.ledger.Basis;
 import hobside.screen.Message;
 import hobside.screen.Next;
+import hobside.screen.advice.AdviceScreen;
 import hobside.screen.board.BoardScreen;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
@@ -61,6 +62,7 @@ final class BenchUpdate {
             case REMOVE -> remove(bench);
             case BOARD -> Next.to(BoardScreen.of(bench));
             case TALK -> Next.to(TalkScreen.of(bench));
+            case ADVICE -> Next.to(AdviceScreen.of(bench));
             case FOODS -> Next.to(ShelfScreen.of(bench));
             case PRICES -> Next.to(PricesScreen.of(bench));
             case SAVE -> Next.doing(bench.saying("Saving..."), new Work.Save(bench.demo(), bench.desk().kept().name()));

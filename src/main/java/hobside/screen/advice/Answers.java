@@ -1,0 +1,88 @@
+package hobside.screen.advice;
+
+import hobside.advice.Advised;
+import hobside.advice.Advisor;
+import hobside.advice.DoesNotHelp;
+import hobside.advice.Goal;
+import hobside.advice.Myth;
+import hobside.advice.NextBest;
+import hobside.advice.Pantry;
+import hobside.advice.Point;
+import hobside.advice.Wishes;
+import hobside.file.Goals;
+import hobside.file.Study;
+import hobside.screen.bench.Bench;
+import hobside.talk.Demo;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What advice answers for one demo, each page worked out when it is first looked at and kept from then on. */
+final class Answers {
+
+    private final Demo demo;
+    private final Study study;
+    private final Advisor advisor;
+    private List<NextBest> next;
+    private List<Point> frontier;
+    private List<Myth> myths;
+    private CreditRows credit;
+
+    private Answers(Demo demo, Study study) {
+        this.demo = demo;
+        this.study = study;
+        Pantry pantry = study.pantry();
+        this.advisor = Advisor.of(demo.dish(), demo.plan(), Wishes.of(demo.dish(), demo.plan(), pantry, study.books(), demo.limits()),
+                study.books(), demo.limits());
+    }
+
+    static Answers of(Bench bench) {
+        return new Answers(bench.demo(), bench.desk().study());
+    }
+
+    List<NextBest> next(Wanted.Rank rank) {
+        if (next == null) {
+            next = advisor.nextBest();
+        }
+        List<NextBest> ranked = new ArrayList<>(next);
+        switch (rank) {
+            case SAVED -> { }
+            case PER_COIN -> ranked.sort(NextBest.PER_COIN);
+            case PER_MINUTE -> ranked.sort(NextBest.PER_MINUTE);
+        }
+        return ranked;
+    }
+
+    Optional<Goal> goal(Wanted wanted) {
+        return Goals.parse(wanted.goal(), demo, study).value();
+    }
+
+    Optional<Advised> best(Wanted wanted) {
+        return goal(wanted).flatMap(goal -> advisor.best(goal, wanted.aim()));
+    }
+
+    Advised closest() {
+        return advisor.closest();
+    }
+
+    List<Point> frontier() {
+        if (frontier == null) {
+            frontier = advisor.frontier();
+        }
+        return frontier;
+    }
+
+    CreditRows credit() {
+        if (credit == null) {
+            credit = CreditRows.of(demo, study);
+        }
+        return credit;
+    }
+
+    List<Myth> myths() {
+        if (myths == null) {
+            myths = DoesNotHelp.of(demo.dish(), demo.plan(), study.pantry(), study.books(), study.english());
+        }
+        return myths;
+    }
+}
