@@ -16,8 +16,9 @@ import java.util.function.ToDoubleFunction;
  * on the order of telling. Three figures that do not: alone, last, and the fair share.
  *
  * <p>The fair share is the Shapley value: φᵢ = Σ over sets S without i of |S|!(n−|S|−1)!/n! · (v(S∪i) − v(S)), v the saving
- * (L. S. Shapley, "A value for n-person games", 1953). All fair shares add up to the whole saving. When there are too many sets for all to be worked out, it is the mean of what a
- * change saves at its turn over a sample of the orders of telling (J. Castro, D. Gómez and J. Tejada, 2009; from memory).
+ * (L. S. Shapley, "A value for n-person games", 1953). All fair shares add up to the whole saving. Where there are too many sets
+ * to work out all of them, it is the mean of what a change saves at its turn over a sample of the orders of telling (J. Castro,
+ * D. Gómez and J. Tejada, 2009; from memory).
  */
 public final class Credit {
 

@@ -17,7 +17,7 @@ import java.util.function.ToDoubleFunction;
  */
 final class Sampling {
 
-    /** So many pairs bring the error of twenty changes to about a hundredth of their saving, in about a third of a second. */
+    /** So many pairs bring the error of twenty changes below a hundredth of the whole saving, in about half a second. */
     static final int PAIRS = 500;
 
     /** The same plan always shows the same figures. */
