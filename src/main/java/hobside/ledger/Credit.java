@@ -5,7 +5,9 @@ import hobside.dish.Dish;
 import hobside.dish.Kit;
 import hobside.dish.Plan;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -14,7 +16,9 @@ import java.util.function.ToDoubleFunction;
  * on the order of telling. Three figures that do not: alone, last, and the fair share.
  *
  * <p>The fair share is the Shapley value: φᵢ = Σ over sets S without i of |S|!(n−|S|−1)!/n! · (v(S∪i) − v(S)), v the saving
- * (L. S. Shapley, "A value for n-person games", 1953). All fair shares add up to the whole saving.
+ * (L. S. Shapley, "A value for n-person games", 1953). All fair shares add up to the whole saving. Where there are too many sets
+ * to work out all of them, it is the mean of what a change saves at its turn over a sample of the orders of telling (J. Castro,
+ * D. Gómez and J. Tejada, 2009; from memory).
  */
 public final class Credit {
 
@@ -26,6 +30,9 @@ public final class Credit {
     private final Dish dish;
     private final ToDoubleFunction<Outcome> figure;
     private final Kit kit;
+
+    /** Worked out at the first question. */
+    private List<FairShare> shares;
 
     private Credit(Dish dish, List<Change> changes, Books books, ToDoubleFunction<Outcome> figure) {
         this.dish = dish;
@@ -51,31 +58,66 @@ public final class Credit {
         return value(others) - value(changes);
     }
 
-    /** Its fair share of the whole saving; empty when the plan has more than {@value #MOST_EXACT} changes. */
+    /** Its fair share of the whole saving; empty when it is not switched on in this plan. */
     public OptionalDouble fairShare(Change change) {
-        int index = changes.indexOf(change);
-        return index < 0 || changes.size() > MOST_EXACT ? OptionalDouble.empty() : OptionalDouble.of(fairShares().get(index));
+        return share(change).map(known -> OptionalDouble.of(known.share())).orElse(OptionalDouble.empty());
     }
 
-    /** The fair shares of all changes in the order told; the sum is the whole saving. */
+    /** The same with its standard error, which is 0 when it is exact. */
+    public Optional<FairShare> share(Change change) {
+        int index = changes.indexOf(change);
+        return index < 0 ? Optional.empty() : Optional.of(shares().get(index));
+    }
+
+    /** The fair shares of all changes in the order told, as bare figures. */
     public List<Double> fairShares() {
-        int n = changes.size();
-        double[] values = new double[1 << n];
+        return shares().stream().map(FairShare::share).toList();
+    }
+
+    /**
+     * The fair shares of all changes in the order told; added up in any order they are the whole saving to the last unit. Exact up
+     * to {@value #MOST_EXACT} changes, above that sampled.
+     */
+    public List<FairShare> shares() {
+        if (shares == null) {
+            shares = changes.size() > MOST_EXACT ? sampled(Sampling.PAIRS) : Rest.spread(exact(), whole());
+        }
+        return shares;
+    }
+
+    /** What the whole plan saves. */
+    double whole() {
+        return value(List.of()) - value(changes);
+    }
+
+    /** Shares from so many pairs of orders. The changes are numbered by their slots, so that the order told has no say. */
+    List<FairShare> sampled(int pairs) {
+        List<Change> sorted = changes.stream().sorted(Comparator.comparing(Change::slot)).toList();
+        List<FairShare> drawn = Sampling.of(sorted.size(), set -> value(set.stream().mapToObj(sorted::get).toList()), pairs);
+        return Rest.spread(changes.stream().map(change -> drawn.get(sorted.indexOf(change))).toList(), whole());
+    }
+
+    private List<FairShare> exact() {
+        double[] values = new double[1 << changes.size()];
         for (int set = 0; set < values.length; set++) {
             values[set] = value(chosen(set));
         }
-        double[] weights = weights(n);
-        List<Double> shares = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            double share = 0;
-            for (int set = 0; set < values.length; set++) {
-                if ((set & 1 << i) == 0) {
-                    share += weights[Integer.bitCount(set)] * (values[set] - values[set | 1 << i]);
-                }
-            }
-            shares.add(share);
+        double[] weights = weights(changes.size());
+        List<FairShare> exact = new ArrayList<>();
+        for (int i = 0; i < changes.size(); i++) {
+            exact.add(FairShare.exactly(exact(i, values, weights)));
         }
-        return shares;
+        return exact;
+    }
+
+    private static double exact(int player, double[] values, double[] weights) {
+        double share = 0;
+        for (int set = 0; set < values.length; set++) {
+            if ((set & 1 << player) == 0) {
+                share += weights[Integer.bitCount(set)] * (values[set] - values[set | 1 << player]);
+            }
+        }
+        return share;
     }
 
     /** |S|!(n−|S|−1)!/n! for each size of S. */
