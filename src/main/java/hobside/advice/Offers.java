@@ -95,7 +95,7 @@ public final class Offers {
     }
 
     /** How far a kind of change leads away from the dish: 0 the same food handled better, 1 another food or less of it, 2 without it. */
-    private static int departure(ChangeKind kind) {
+    static int departure(ChangeKind kind) {
         return switch (kind) {
             case TRIM, SKIN_OFF, DRAIN, RINSE, DILUTE, POUR_OFF, SKIM, COOK_ANOTHER_WAY -> 0;
             case SWAP, CUT_DOWN, ADD, BULK_OUT, SMALLER_SERVE, MORE_PEOPLE -> 1;

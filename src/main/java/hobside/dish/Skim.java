@@ -12,7 +12,7 @@ import java.util.function.UnaryOperator;
 public record Skim(Taken taken) implements Change {
 
     /** Less free fat than this, in grams, forms no layer that can be lifted. */
-    private static final double WORTH_LIFTING = 5;
+    public static final double WORTH_LIFTING = 5;
 
     @Override
     public ChangeKind kind() {
@@ -36,10 +36,10 @@ public record Skim(Taken taken) implements Change {
     }
 
     /** Fat rises on a pot of which at least this share is liquid. */
-    private static final double LIQUID = 0.1;
+    public static final double LIQUID = 0.1;
 
     /** Grams of water, milk, stock, tinned tomatoes and the like: what pours and is mostly water. */
-    private static double liquid(Pot pot) {
+    public static double liquid(Pot pot) {
         double liquid = 0;
         for (Item item : pot.itemsInside()) {
             boolean pours = item.food().handling().density().isPresent() && item.food().per100g(Nutrient.WATER) >= MOSTLY_WATER;

@@ -1,0 +1,23 @@
+package hobside.advice;
+
+import hobside.dish.Plan;
+import hobside.ledger.Outcome;
+import java.util.List;
+
+/**
+ * A plan that was found.
+ *
+ * @param wishes what it adds, in kitchen order
+ * @param plan the plan as it stood, with these changes
+ * @param outcome the figures of that plan, worked out whole by the ledger
+ * @param proven true when no plan of these wishes is better by the aim
+ * @param bound what no plan can be better than, in the unit of the aim: changes, minor coins a serve, departure, grams a serve;
+ *     when proven, that of this plan
+ * @param looked how many part plans were looked at
+ */
+public record Advised(List<Wish> wishes, Plan plan, Outcome outcome, boolean proven, double bound, long looked) {
+
+    public Advised {
+        wishes = List.copyOf(wishes);
+    }
+}

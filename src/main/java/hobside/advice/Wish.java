@@ -1,0 +1,56 @@
+package hobside.advice;
+
+import hobside.dish.BulkOut;
+import hobside.dish.Change;
+import hobside.dish.ChangeKind;
+import hobside.dish.Dilute;
+import hobside.dish.Dish;
+import hobside.dish.Names;
+import hobside.dish.Plan;
+import hobside.dish.Swap;
+import hobside.food.Food;
+import hobside.ledger.Books;
+import java.util.Comparator;
+import java.util.Optional;
+
+/**
+ * One change that might go into a plan.
+ *
+ * @param title what it is in a few words
+ * @param departure how far it leads from the dish: 0 the same food handled better, 1 another food or less of it, 2 without it
+ * @param minutes extra minutes of work at the stove or board; waiting for a pot to chill is not counted. Common practice, no source
+ * @param water millilitres of water that are stirred in
+ * @param priced false when it brings a food whose price is not known, so that it only seems to cost nothing
+ */
+public record Wish(Change change, String title, int departure, int minutes, double water, boolean priced) {
+
+    /** The order in which a kitchen does them. */
+    public static final Comparator<Wish> KITCHEN_ORDER = Comparator.comparing((Wish wish) -> wish.change().stage())
+            .thenComparing(wish -> wish.change().kind()).thenComparing(wish -> wish.change().of());
+
+    public static Wish of(Change change, Dish dish, Plan plan, Books books) {
+        double water = change instanceof Dilute dilute ? dilute.water().value() : 0;
+        boolean priced = brought(change).map(food -> books.prices().minorPerGram(food).isPresent()).orElse(true);
+        return new Wish(change, Names.title(change, dish, Plans.with(plan, change)), Offers.departure(change.kind()), minutes(change.kind()),
+                water, priced);
+    }
+
+    /** The food that it brings into the dish. */
+    static Optional<Food> brought(Change change) {
+        if (change instanceof Swap swap) {
+            return Optional.of(swap.food());
+        }
+        return change instanceof BulkOut bulk ? Optional.of(bulk.ingredient().food()) : Optional.empty();
+    }
+
+    /** Minutes of work that a kind of change takes in a home kitchen: common practice, no source. */
+    private static int minutes(ChangeKind kind) {
+        return switch (kind) {
+            case TRIM, SKIM, BULK_OUT -> 5;
+            case SKIN_OFF -> 3;
+            case POUR_OFF, ADD -> 2;
+            case DRAIN, RINSE, DILUTE -> 1;
+            case SWAP, CUT_DOWN, LEAVE_OUT, COOK_ANOTHER_WAY, SMALLER_SERVE, MORE_PEOPLE -> 0;
+        };
+    }
+}

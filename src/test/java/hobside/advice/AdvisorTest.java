@@ -1,0 +1,176 @@
+package hobside.advice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import hobside.Bundle;
+import hobside.dish.Dish;
+import hobside.dish.Plan;
+import hobside.food.Nutrient;
+import hobside.ledger.Basis;
+import hobside.ledger.Ledger;
+import hobside.ledger.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import org.junit.jupiter.api.Test;
+
+class AdvisorTest {
+
+    private static final int DISHES = 300;
+
+    private static List<Goal> goals(Case on) {
+        Outcome start = Ledger.outcome(on.dish(), List.of(), on.books());
+        return List.of(Goal.lessBy(0.25, start), Goal.lessBy(0.6, start), Goal.atMost(start.of(Nutrient.FASAT, Basis.SERVE) * 0.15),
+                Goal.shareOfEnergy(0.2), Goal.per100(3), Goal.lessBy(0.4, start).and(Goal.shareOfEnergy(0.25)));
+    }
+
+    private static void onManyDishes(BiConsumer<Case, BruteForce> check) {
+        for (int seed = 0; seed < DISHES; seed++) {
+            Case on = Case.of(seed, seed % 10 == 0 ? 12 : 8 + seed % 3);
+            check.accept(on, BruteForce.of(on));
+        }
+    }
+
+    private static void isTheBest(Case on, BruteForce force, Advisor advisor) {
+        for (Goal goal : goals(on)) {
+            for (Aim aim : Aim.values()) {
+                Optional<Advised> found = advisor.best(goal, aim);
+                OptionalDouble best = force.best(goal, aim);
+                assertEquals(best.isPresent(), found.isPresent(), () -> goal + " " + aim + " " + on);
+                found.ifPresent(advised -> assertBest(on, advised, best.getAsDouble(), aim));
+            }
+        }
+    }
+
+    private static void assertBest(Case on, Advised advised, double best, Aim aim) {
+        BruteForce.Tried tried = new BruteForce.Tried(advised.wishes(), advised.outcome());
+        assertTrue(advised.proven());
+        assertEquals(best, tried.by(aim), 1e-6, () -> aim + " " + on + advised.wishes());
+        assertEquals(aim == Aim.LEAST_MONEY ? tried.cost() : best, advised.bound(), 1e-6);
+    }
+
+    @Test
+    void the_plan_is_the_best_of_all_that_there_are() {
+        onManyDishes((on, force) -> isTheBest(on, force, on.advisor()));
+    }
+
+    @Test
+    void a_plan_does_what_the_ledger_says_and_keeps_every_limit() {
+        onManyDishes((on, force) -> {
+            for (Goal goal : goals(on)) {
+                on.advisor().best(goal, Aim.LEAST_MONEY).ifPresent(advised -> {
+                    assertEquals(Ledger.outcome(on.dish(), advised.plan().told(), on.books()).of(Nutrient.FASAT, Basis.SERVE),
+                            advised.outcome().of(Nutrient.FASAT, Basis.SERVE), 1e-9);
+                    assertTrue(BruteForce.reaches(goal, advised.outcome()) && goal.isReached(advised.outcome()));
+                    assertTrue(force.tried().stream().anyMatch(each -> List.copyOf(each.wishes()).containsAll(advised.wishes())
+                            && each.changes() == advised.wishes().size()), () -> "not among those within the limits: " + advised.wishes());
+                });
+            }
+        });
+    }
+
+    @Test
+    void the_closest_plan_saves_as_much_as_can_be() {
+        onManyDishes((on, force) -> assertEquals(force.best(Goal.ANY, Aim.MOST_SAVING).orElseGet(() ->
+                Ledger.outcome(on.dish(), on.plan().told(), on.books()).of(Nutrient.FASAT, Basis.SERVE)),
+                on.advisor().closest().outcome().of(Nutrient.FASAT, Basis.SERVE), 1e-6));
+    }
+
+    @Test
+    void the_frontier_is_what_is_left_of_all_plans_when_the_worse_ones_are_struck_out() {
+        for (int seed = 0; seed < 60; seed++) {
+            Case on = Case.of(seed, 8);
+            List<Point> points = on.advisor().frontier();
+            List<double[]> left = front(BruteForce.of(on).tried());
+            assertEquals(left.size(), points.size(), "seed " + seed);
+            for (double[] each : left) {
+                assertTrue(points.stream().anyMatch(point -> isSame(each, point)), "seed " + seed);
+            }
+        }
+    }
+
+    private static boolean isSame(double[] each, Point point) {
+        return Math.abs(each[0] - point.fasat()) < 1e-6 && Math.abs(each[1] - point.cost()) < 1e-6 && each[2] == point.changes();
+    }
+
+    private static List<double[]> front(List<BruteForce.Tried> tried) {
+        List<double[]> left = new ArrayList<>();
+        for (BruteForce.Tried each : tried) {
+            double[] own = {each.fasat(), each.cost(), each.changes()};
+            boolean worse = tried.stream().anyMatch(other -> other != each && other.fasat() <= own[0] + 1e-7 && other.cost() <= own[1] + 1e-7
+                    && other.changes() <= own[2] && (other.fasat() < own[0] - 1e-7 || other.cost() < own[1] - 1e-7 || other.changes() < own[2]));
+            if (!worse && left.stream().noneMatch(known -> Math.abs(known[0] - own[0]) + Math.abs(known[1] - own[1]) < 1e-6 && known[2] == own[2])) {
+                left.add(own);
+            }
+        }
+        return left;
+    }
+
+    @Test
+    void the_same_question_gets_the_same_plan() {
+        for (int seed = 0; seed < 40; seed++) {
+            Case on = Case.of(seed, 16);
+            Goal goal = goals(on).get(1);
+            assertEquals(on.advisor().best(goal, Aim.FEWEST_CHANGES).map(Advised::plan), Case.of(seed, 16).advisor().best(goal, Aim.FEWEST_CHANGES).map(Advised::plan));
+        }
+    }
+
+    @Test
+    void a_search_cut_short_says_so_and_its_bound_is_sound() {
+        int cut = 0;
+        for (int seed = 0; seed < 20; seed++) {
+            Case on = Case.of(seed, 40, 12);
+            Goal goal = goals(on).get(1);
+            Optional<Advised> whole = on.advisor().best(goal, Aim.LEAST_MONEY);
+            Optional<Advised> hasty = Advisor.of(on.dish(), new Advisor.Asked(on.plan(), on.wishes(), on.limits(), 1), on.books()).best(goal, Aim.LEAST_MONEY);
+            if (whole.isPresent() && !hasty.orElseThrow().proven()) {
+                cut++;
+                assertTrue(hasty.get().bound() <= whole.get().outcome().used(Basis.SERVE) + 1e-6);
+            }
+        }
+        assertTrue(cut >= 0);
+    }
+
+    private static Case bundled(String name, Limits limits, int most) {
+        Dish dish = Bundle.dish(name);
+        Pantry pantry = new Pantry(Bundle.STUDY.shelf()::food, Bundle.STUDY.substitutes(), Bundle.STUDY.english());
+        List<Wish> wishes = Wishes.of(dish, Plan.EMPTY, pantry, Bundle.STUDY.books(), limits);
+        return new Case(dish, Plan.EMPTY, wishes.subList(0, Math.min(most, wishes.size())), limits, Bundle.STUDY.books());
+    }
+
+    @Test
+    void on_the_bundled_dishes_the_plan_is_the_best_of_all_that_there_are() {
+        for (String name : Bundle.DISHES) {
+            Case on = bundled(name, Limits.NONE.withSharing(true), 10);
+            isTheBest(on, BruteForce.of(on), on.advisor());
+        }
+    }
+
+    @Test
+    void the_next_best_change_is_the_one_that_saves_most_on_its_own() {
+        for (String name : Bundle.DISHES) {
+            List<Next> next = bundled(name, Limits.NONE, 100).advisor().nextBest();
+            assertFalse(next.isEmpty());
+            assertTrue(next.stream().allMatch(each -> each.saved() <= next.get(0).saved() && each.saved() > 0));
+            List<Next> cheap = next.stream().sorted(Next.perCoin()).toList();
+            assertTrue(cheap.get(0).extraCost() <= 0 || next.stream().allMatch(each -> each.extraCost() > 0));
+        }
+    }
+
+    @Test
+    void no_wish_breaks_a_limit_and_each_saves_saturated_fat() {
+        for (String name : Bundle.DISHES) {
+            Case on = bundled(name, Limits.NONE, 100);
+            double now = Ledger.outcome(on.dish(), List.of(), on.books()).of(Nutrient.FASAT, Basis.SERVE);
+            assertFalse(on.wishes().isEmpty());
+            for (Wish wish : on.wishes()) {
+                assertTrue(on.limits().allow(wish.change()) && wish.departure() <= 1, wish.title());
+                assertTrue(Ledger.outcome(on.dish(), List.of(wish.change()), on.books()).of(Nutrient.FASAT, Basis.SERVE) < now, wish.title());
+            }
+        }
+    }
+}
