@@ -41,7 +41,7 @@ public final class Hobside {
     private static final String ESCAPE = "\033";
 
     /** Keys that visit the screens once, so that the class archive of the build holds what they need. */
-    private static final List<String> VISIT = List.of(DOWN, UP, "\r", DOWN, "\r", "b", "b", "\t", DOWN, "\r", "\r", "t", " ", DOWN, "\r", "x", ESCAPE, "c", ESCAPE, "p", ESCAPE, ESCAPE,
+    private static final List<String> VISIT = List.of(DOWN, UP, "\r", DOWN, "\r", "b", "b", "\t", DOWN, "\r", "\r", "t", " ", DOWN, "\r", "x", ESCAPE, "c", ESCAPE, "p", ESCAPE, ESCAPE, "A", DOWN, "2", "3", ESCAPE,
             "?", ESCAPE, "u", "r", "\t", "e", ESCAPE, "p", "g", ESCAPE, "\r", "o", "b", "u", "tre", "\r", ESCAPE, ESCAPE, ESCAPE, "a", "oil",
             DOWN, ESCAPE, "o", ESCAPE, "f", "oil", "\r", ESCAPE, ESCAPE, "P", "t", ESCAPE, ESCAPE, "s", "q");
 

@@ -1,5 +1,7 @@
 package hobside.advice;
 
+import hobside.dish.Dish;
+import hobside.dish.Names;
 import hobside.dish.Plan;
 import hobside.ledger.Outcome;
 import java.util.List;
@@ -19,5 +21,11 @@ public record Advised(List<Wish> wishes, Plan plan, Outcome outcome, boolean pro
 
     public Advised {
         wishes = List.copyOf(wishes);
+    }
+
+    /** All changes of the plan in a few words each, with the amounts of those that are added. */
+    public List<String> titles(Dish dish) {
+        return plan.told().stream().map(change -> wishes.stream().filter(wish -> wish.change().equals(change)).map(Wish::title).findFirst()
+                .orElseGet(() -> Names.title(change, dish, plan))).toList();
     }
 }

@@ -49,12 +49,12 @@ public record Goal(String told, List<Condition> conditions) {
     /** Saturated fat a serve less by a share than at the start: 0.5 is half. */
     public static Goal lessBy(double share, Outcome start) {
         double most = start.of(Nutrient.FASAT, Basis.SERVE) * (1 - share);
-        return new Goal("saturated fat down by " + Math.round(share * 100) + "%", List.of(new Condition(1, 0, 0, 0, -most)));
+        return new Goal("saturated fat down by " + Math.round(share * 100) + " %", List.of(new Condition(1, 0, 0, 0, -most)));
     }
 
     /** Energy from saturated fat at most this share of all energy: 0.1 is a tenth. */
     public static Goal shareOfEnergy(double share) {
-        return new Goal("at most " + Math.round(share * 100) + "% of energy from saturated fat",
+        return new Goal("at most " + Math.round(share * 100) + " % of energy from saturated fat",
                 List.of(new Condition(KILOJOULES_PER_GRAM, -share, 0, 0, 0)));
     }
 

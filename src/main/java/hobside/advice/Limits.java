@@ -58,6 +58,35 @@ public record Limits(Set<String> keep, Set<String> untouched, int mostChanges, d
         return new Limits(keep, untouched, mostChanges, mostExtraCost, mostMinutes, other, newAllergens, mostWater, leastMeat, sharing);
     }
 
+    /** With other ingredients that must stay, and others that are not touched. */
+    public Limits keeping(Set<String> stay, Set<String> alone) {
+        return new Limits(stay, alone, mostChanges, mostExtraCost, mostMinutes, taste, newAllergens, mostWater, leastMeat, sharing);
+    }
+
+    public Limits withMostChanges(int other) {
+        return new Limits(keep, untouched, other, mostExtraCost, mostMinutes, taste, newAllergens, mostWater, leastMeat, sharing);
+    }
+
+    public Limits withMostExtraCost(double other) {
+        return new Limits(keep, untouched, mostChanges, other, mostMinutes, taste, newAllergens, mostWater, leastMeat, sharing);
+    }
+
+    public Limits withMostMinutes(int other) {
+        return new Limits(keep, untouched, mostChanges, mostExtraCost, other, taste, newAllergens, mostWater, leastMeat, sharing);
+    }
+
+    public Limits withNewAllergens(boolean other) {
+        return new Limits(keep, untouched, mostChanges, mostExtraCost, mostMinutes, taste, other, mostWater, leastMeat, sharing);
+    }
+
+    public Limits withMostWater(double other) {
+        return new Limits(keep, untouched, mostChanges, mostExtraCost, mostMinutes, taste, newAllergens, other, leastMeat, sharing);
+    }
+
+    public Limits withLeastMeat(double other) {
+        return new Limits(keep, untouched, mostChanges, mostExtraCost, mostMinutes, taste, newAllergens, mostWater, other, sharing);
+    }
+
     public Limits withSharing(boolean other) {
         return new Limits(keep, untouched, mostChanges, mostExtraCost, mostMinutes, taste, newAllergens, mostWater, leastMeat, other);
     }

@@ -3,6 +3,7 @@ package hobside.advice;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
 import hobside.dish.ChangeKind;
+import hobside.dish.CutDown;
 import hobside.dish.Dilute;
 import hobside.dish.Dish;
 import hobside.dish.Names;
@@ -31,8 +32,17 @@ public record Wish(Change change, String title, int departure, int minutes, doub
     public static Wish of(Change change, Dish dish, Plan plan, Books books) {
         double water = change instanceof Dilute dilute ? dilute.water().value() : 0;
         boolean priced = brought(change).map(food -> books.prices().minorPerGram(food).isPresent()).orElse(true);
-        return new Wish(change, Names.title(change, dish, Plans.with(plan, change)), Offers.departure(change.kind()), minutes(change.kind()),
+        return new Wish(change, title(change, dish, plan), Offers.departure(change.kind()), minutes(change.kind()),
                 water, priced);
+    }
+
+    /** In a few words, with the amount where the same change is looked at in several. */
+    private static String title(Change change, Dish dish, Plan plan) {
+        String title = Names.title(change, dish, Plans.with(plan, change));
+        if (change instanceof CutDown less) {
+            return title + ": " + Math.round(less.keep() * 100) + " % of it";
+        }
+        return change instanceof Dilute thin ? title + " with " + Math.round(thin.water().value() / 10) * 10 + " ml of water" : title;
     }
 
     /** The food that it brings into the dish. */

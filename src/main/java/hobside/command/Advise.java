@@ -5,10 +5,8 @@ import hobside.advice.Advisor;
 import hobside.advice.Aim;
 import hobside.advice.Goal;
 import hobside.advice.Limits;
-import hobside.advice.NextBest;
+import hobside.advice.Next;
 import hobside.advice.Wishes;
-import hobside.dish.Change;
-import hobside.dish.Names;
 import hobside.file.AdviceWriter;
 import hobside.file.Goals;
 import hobside.file.Study;
@@ -73,7 +71,7 @@ final class Advise {
     }
 
     private Optional<Aim> aim() {
-        return switch (given.valued(Given.AIM).orElse("fewest")) {
+        return switch (given.valued(Given.AIM).orElse("departure")) {
             case "fewest" -> Optional.of(Aim.FEWEST_CHANGES);
             case "money" -> Optional.of(Aim.LEAST_MONEY);
             case "departure" -> Optional.of(Aim.LEAST_DEPARTURE);
@@ -96,8 +94,8 @@ final class Advise {
     private static String text(Advised best, Demo demo, Study study) {
         StringBuilder text = new StringBuilder();
         int number = 1;
-        for (Change change : best.plan().told()) {
-            text.append("  ").append(number++).append(' ').append(Names.title(change, demo.dish(), best.plan())).append('\n');
+        for (String title : best.titles(demo.dish())) {
+            text.append("  ").append(number++).append(' ').append(title).append('\n');
         }
         Outcome start = Ledger.outcome(demo.dish(), List.of(), study.books());
         text.append("Saturated fat a serve: ").append(grams(start)).append(" before, ").append(grams(best.outcome())).append(" after; cost ")
@@ -113,13 +111,18 @@ final class Advise {
         return Written.money(new Figure(Range.exactly(outcome.used(Basis.SERVE)), false), study.books().prices().currency());
     }
 
-    private Exit next(List<NextBest> next, Demo demo, Study study) {
+    private static String extra(Next next, Study study) {
+        String moved = Written.moved(new Figure(Range.exactly(-next.extraCost()), false), study.books().prices().currency());
+        return moved.replace("▼ ", "down ").replace("▲ ", "up ");
+    }
+
+    private Exit next(List<Next> next, Demo demo, Study study) {
         if (given.has(Given.JSON)) {
             streams.say(AdviceWriter.json(next, demo, study));
             return next.isEmpty() ? Exit.NO_ANSWER : Exit.DONE;
         }
-        next.stream().limit(NEXT).forEach(each -> streams.say(String.format(Locale.ROOT, "%-60s %6s g saved a serve, cost %+.0f, %+d min%n",
-                each.wish().title(), Written.number(each.saved()), each.extraCost(), each.minutes())));
+        next.stream().limit(NEXT).forEach(each -> streams.say(String.format(Locale.ROOT, "%-60s %6s g saved a serve, cost %s%s%n",
+                each.wish().title(), Written.number(each.saved()), extra(each, study), each.minutes() == 0 ? "" : ", " + each.minutes() + " min more")));
         if (next.isEmpty()) {
             streams.complain("No change is left that helps within the limits.");
         }

@@ -13,7 +13,7 @@ final class Help {
             "  hobside script FILE           the narrated script as text; --markdown, --html: in that form;",
             "                                --handout for the audience, --bench for setting out; --in es: in Spanish",
             "  hobside advise FILE           the next best changes; --goal \"a third less\" or --at-most \"6 g\": the best plan,",
-            "                                --aim fewest|money|departure|saving, --keep ribs,onions; --json",
+            "                                --aim departure|fewest|money|saving, --keep ribs,onions; --json",
             "  hobside check FILE...         all faults of food, price, dish and demo files; what a talk says amiss",
             "  hobside foods WORDS           search the shelf",
             "  hobside bring FILE|FOLDER     look at a table of foods or prices (CSV), a recipe (JSON-LD) or a folder of",

@@ -2,7 +2,7 @@ package hobside.file;
 
 import hobside.advice.Advised;
 import hobside.advice.Goal;
-import hobside.advice.NextBest;
+import hobside.advice.Next;
 import hobside.dish.Change;
 import hobside.dish.Names;
 import hobside.dish.Plan;
@@ -27,11 +27,11 @@ public final class AdviceWriter {
                 .number("cost", best.outcome().used(Basis.SERVE)).rows("plan", best.plan().changes().stream().map(changes::row).toList()).written() + "\n";
     }
 
-    public static String json(List<NextBest> next, Demo demo, Study study) {
+    public static String json(List<Next> next, Demo demo, Study study) {
         return new Page(0).text("hobside", KIND).rows("next", next.stream().map(each -> row(each, demo)).toList()).written() + "\n";
     }
 
-    private static Row row(NextBest next, Demo demo) {
+    private static Row row(Next next, Demo demo) {
         Change change = next.wish().change();
         Outcome outcome = next.outcome();
         return new Row().text("change", change.kind().word()).textIfAny("of", change.of()).text("title", Names.title(change, demo.dish(), Plan.of(change)))

@@ -19,17 +19,17 @@ final class LimitsReader {
 
     static Limits read(Fields demo) {
         if (!demo.has("limits")) {
-            return Limits.USUAL;
+            return Limits.NONE;
         }
-        return Fields.of(demo.value("limits"), demo.where().field("limits"), KEYS, demo.problems()).map(LimitsReader::limits).orElse(Limits.USUAL);
+        return Fields.of(demo.value("limits"), demo.where().field("limits"), KEYS, demo.problems()).map(LimitsReader::limits).orElse(Limits.NONE);
     }
 
     private static Limits limits(Fields fields) {
         Set<String> keep = Set.copyOf(fields.texts("keep", hobside.file.Limits.INGREDIENTS, hobside.file.Limits.ID));
-        return Limits.USUAL.keeping(keep, Set.copyOf(fields.texts("untouched", hobside.file.Limits.INGREDIENTS, hobside.file.Limits.ID)))
+        return Limits.NONE.keeping(keep, Set.copyOf(fields.texts("untouched", hobside.file.Limits.INGREDIENTS, hobside.file.Limits.ID)))
                 .withMostChanges(fields.whole("mostChanges", COUNT, 0)).withMostExtraCost(amount(fields, "mostExtraCost"))
                 .withMostMinutes(fields.has("mostMinutes") ? fields.whole("mostMinutes", COUNT, 0) : -1)
-                .withTaste(fields.whole("taste", TASTE, Limits.USUAL.taste())).withNewAllergens(fields.yes("newAllergens"))
+                .withTaste(fields.whole("taste", TASTE, Limits.NONE.taste())).withNewAllergens(fields.yes("newAllergens"))
                 .withMostWater(amount(fields, "mostWater")).withLeastMeat(amount(fields, "leastMeat")).withSharing(fields.yes("sharing"));
     }
 
@@ -39,7 +39,7 @@ final class LimitsReader {
     }
 
     static String written(Limits limits) {
-        if (limits.equals(Limits.USUAL)) {
+        if (limits.equals(Limits.NONE)) {
             return "";
         }
         Row row = new Row();

@@ -17,7 +17,7 @@ public record Demo(Dish dish, Plan plan, Script script, Measure measure) {
      */
     public record Measure(String guide, String note, Limits limits) {
 
-        public static final Measure NONE = new Measure("", "", Limits.USUAL);
+        public static final Measure NONE = new Measure("", "", Limits.NONE);
     }
 
     public static Demo of(Dish dish) {
@@ -25,7 +25,7 @@ public record Demo(Dish dish, Plan plan, Script script, Measure measure) {
     }
 
     public static Demo of(Dish dish, Plan plan, String note) {
-        return new Demo(dish, plan, Script.UNTOUCHED, new Measure("", note, Limits.USUAL));
+        return new Demo(dish, plan, Script.UNTOUCHED, new Measure("", note, Limits.NONE));
     }
 
     public String guide() {

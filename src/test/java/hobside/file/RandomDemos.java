@@ -202,7 +202,7 @@ final class RandomDemos {
     }
 
     private hobside.advice.Limits limits() {
-        hobside.advice.Limits limits = hobside.advice.Limits.USUAL;
+        hobside.advice.Limits limits = hobside.advice.Limits.NONE;
         return random.nextBoolean() ? limits : limits.keeping(Set.of("item-1"), Set.of("item-2")).withTaste(random.nextInt(3))
                 .withSharing(random.nextBoolean()).withMostChanges(random.nextInt(4)).withMostExtraCost(random.nextBoolean() ? Double.NaN : 20)
                 .withMostMinutes(random.nextInt(30) - 1).withNewAllergens(random.nextBoolean());

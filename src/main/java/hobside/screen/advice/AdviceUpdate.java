@@ -2,7 +2,6 @@ package hobside.screen.advice;
 
 import hobside.advice.Advised;
 import hobside.advice.Aim;
-import hobside.advice.NextBest;
 import hobside.advice.Telling;
 import hobside.screen.Key;
 import hobside.screen.Keys;
@@ -55,11 +54,11 @@ final class AdviceUpdate {
     }
 
     private static Next takeNext(AdviceScreen advice) {
-        List<NextBest> next = advice.answers().next(advice.wanted().rank());
+        List<hobside.advice.Next> next = advice.answers().next(advice.wanted().rank());
         if (next.isEmpty()) {
             return Next.to(advice.saying("There is nothing to take within these limits."));
         }
-        NextBest chosen = next.get(Math.min(advice.spot().row(), next.size() - 1));
+        hobside.advice.Next chosen = next.get(Math.min(advice.spot().row(), next.size() - 1));
         return advice.over(advice.bench().taking(chosen.wish().change(), ""), "Taken: " + chosen.wish().title() + ". u on the Bench takes it back.");
     }
 
@@ -70,6 +69,6 @@ final class AdviceUpdate {
     /** The changes told in another order. */
     static Next told(AdviceScreen advice, Telling telling) {
         var demo = advice.bench().demo();
-        return advice.over(advice.bench().changed(demo.with(telling.ordered(demo.dish(), demo.plan(), advice.bench().desk().study().books())), ""), "Told in another order; the totals at the end are the same.");
+        return advice.over(advice.bench().changed(demo.with(Telling.ordered(demo.dish(), demo.plan(), advice.bench().desk().study().books(), telling)), ""), "Told in another order; the totals at the end are the same.");
     }
 }

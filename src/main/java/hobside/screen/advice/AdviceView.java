@@ -4,8 +4,7 @@ import hobside.advice.Advised;
 import hobside.advice.Goal;
 import hobside.advice.Limits;
 import hobside.advice.Myth;
-import hobside.advice.NextBest;
-import hobside.dish.Names;
+import hobside.advice.Next;
 import hobside.dish.Reason;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;
@@ -92,8 +91,8 @@ final class AdviceView {
     }
 
     private void next() {
-        List<NextBest> next = advice.answers().next(advice.wanted().rank());
-        frame.put(TOP, 1, "What " + advice.wanted().rank().words() + ", on top of the plan; " + limitsTold(advice.limits()), Style.QUIET);
+        List<Next> next = advice.answers().next(advice.wanted().rank());
+        frame.put(TOP, 1, "What " + advice.wanted().rank().words() + "; " + limitsTold(advice.limits()), Style.QUIET);
         int end = frame.width() - 1;
         frame.put(TOP + 1, 3, "change", Style.HEADING);
         frame.putRight(TOP + 1, end, "saves a serve      cost   min", Style.HEADING);
@@ -109,7 +108,7 @@ final class AdviceView {
         }
     }
 
-    private void row(Frame line, NextBest next, boolean here) {
+    private void row(Frame line, Next next, boolean here) {
         int end = line.width() - 1;
         line.put(0, 3, Lines.fit(next.wish().title(), end - 32), Style.PLAIN);
         line.putRight(0, end - 16, Written.moved(Nutrient.FASAT, Range.exactly(next.saved())), next.saved() > 0 ? Style.GOOD : Style.WARN);
@@ -119,7 +118,7 @@ final class AdviceView {
         Cursor.mark(line, here);
     }
 
-    private void reason(NextBest next, int from) {
+    private void reason(Next next, int from) {
         frame.horizontal(from - 1, 0, frame.width() - 1);
         var study = advice.bench().desk().study();
         Reason reason = Reason.of(next.wish().change(), demo.dish(), study.substitutes(), study.english());
@@ -179,8 +178,8 @@ final class AdviceView {
         var study = advice.bench().desk().study();
         List<String> lines = new ArrayList<>();
         int number = 1;
-        for (var change : best.plan().told()) {
-            lines.add(number++ + " " + Names.title(change, demo.dish(), best.plan()));
+        for (String title : best.titles(demo.dish())) {
+            lines.add(number++ + " " + title);
         }
         if (lines.isEmpty()) {
             lines.add("no change at all");
@@ -196,7 +195,7 @@ final class AdviceView {
 
     private void credit() {
         CreditRows credit = advice.answers().credit();
-        frame.put(TOP, 1, "Saturated fat saved a serve, in grams. The fair share is the Shapley value" + (credit.exact() ? ", exact." : ", sampled."), Style.QUIET);
+        frame.put(TOP, 1, "Saturated fat saved a serve, g. Fair share: Shapley value, " + (credit.exact() ? "exact" : "sampled, with its error"), Style.QUIET);
         int end = frame.width() - 1;
         frame.put(TOP + 1, 3, "change", Style.HEADING);
         frame.putRight(TOP + 1, end, "as told   alone    last   fair share", Style.HEADING);

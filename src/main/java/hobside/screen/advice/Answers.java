@@ -5,7 +5,7 @@ import hobside.advice.Advisor;
 import hobside.advice.DoesNotHelp;
 import hobside.advice.Goal;
 import hobside.advice.Myth;
-import hobside.advice.NextBest;
+import hobside.advice.Next;
 import hobside.advice.Pantry;
 import hobside.advice.Point;
 import hobside.advice.Wishes;
@@ -20,10 +20,13 @@ import java.util.Optional;
 /** What advice answers for one demo, each page worked out when it is first looked at and kept from then on. */
 final class Answers {
 
+    /** Grams of saturated fat a serve that a saving must come to, to be seen at all when it is written. */
+    private static final double SEEN = 0.05;
+
     private final Demo demo;
     private final Study study;
     private final Advisor advisor;
-    private List<NextBest> next;
+    private List<Next> next;
     private List<Point> frontier;
     private List<Myth> myths;
     private CreditRows credit;
@@ -40,15 +43,15 @@ final class Answers {
         return new Answers(bench.demo(), bench.desk().study());
     }
 
-    List<NextBest> next(Wanted.Rank rank) {
+    List<Next> next(Wanted.Rank rank) {
         if (next == null) {
-            next = advisor.nextBest();
+            next = advisor.nextBest().stream().filter(each -> each.saved() >= SEEN).toList();
         }
-        List<NextBest> ranked = new ArrayList<>(next);
+        List<Next> ranked = new ArrayList<>(next);
         switch (rank) {
             case SAVED -> { }
-            case PER_COIN -> ranked.sort(NextBest.PER_COIN);
-            case PER_MINUTE -> ranked.sort(NextBest.PER_MINUTE);
+            case PER_COIN -> ranked.sort(Next.perCoin());
+            case PER_MINUTE -> ranked.sort(Next.perMinute());
         }
         return ranked;
     }

@@ -43,16 +43,16 @@ final class FrontierPane {
     }
 
     private double most(boolean cost) {
-        return points.stream().mapToDouble(point -> cost ? point.cost() : point.saturated()).max().orElse(1);
+        return points.stream().mapToDouble(point -> cost ? point.cost() : point.fasat()).max().orElse(1);
     }
 
     private double least(boolean cost) {
-        return points.stream().mapToDouble(point -> cost ? point.cost() : point.saturated()).min().orElse(0);
+        return points.stream().mapToDouble(point -> cost ? point.cost() : point.fasat()).min().orElse(0);
     }
 
     private int row(Point point) {
         double span = most(false) - least(false);
-        return span == 0 ? 1 : 1 + (int) Math.round((most(false) - point.saturated()) / span * (rows() - 3));
+        return span == 0 ? 1 : 1 + (int) Math.round((most(false) - point.fasat()) / span * (rows() - 3));
     }
 
     private int column(Point point) {

@@ -2,7 +2,7 @@ package hobside.screen.advice;
 
 /** The pages of advice. */
 enum Tab {
-    NEXT("next change"),
+    NEXT("next"),
     BEST("best plan"),
     FRONTIER("frontier"),
     CREDIT("credit"),

@@ -27,7 +27,7 @@ record Wanted(Tab tab, Rank rank, String goal, Aim aim) {
         }
     }
 
-    static final Wanted FIRST = new Wanted(Tab.NEXT, Rank.SAVED, Goals.FIRST, Aim.FEWEST_CHANGES);
+    static final Wanted FIRST = new Wanted(Tab.NEXT, Rank.SAVED, Goals.FIRST, Aim.LEAST_DEPARTURE);
 
     Wanted on(Tab other) {
         return new Wanted(other, rank, goal, aim);
