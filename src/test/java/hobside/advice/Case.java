@@ -125,6 +125,16 @@ public record Case(Dish dish, Plan plan, List<Wish> wishes, Limits limits, Books
                 random.nextInt(4) == 0 ? random.nextInt(150) : Double.NaN, random.nextInt(3) > 0);
     }
 
+    /** The same with everything allowed. */
+    public Case wide() {
+        return new Case(dish, plan, wishes, WIDE, books);
+    }
+
+    /** The same from the dish as it is cooked. */
+    public Case fresh() {
+        return new Case(dish, Plan.EMPTY, wishes, limits, books);
+    }
+
     public Advisor advisor() {
         return Advisor.of(dish, plan, wishes, books, limits);
     }
