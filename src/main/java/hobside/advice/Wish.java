@@ -3,6 +3,7 @@ package hobside.advice;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
 import hobside.dish.ChangeKind;
+import hobside.dish.CutDown;
 import hobside.dish.Dilute;
 import hobside.dish.Dish;
 import hobside.dish.Names;
@@ -16,7 +17,7 @@ import java.util.Optional;
 /**
  * One change that might go into a plan.
  *
- * @param title what it is in a few words
+ * @param title what it is in a few words, with the share that is kept or the water that goes in where there are several
  * @param departure how far it leads from the dish: 0 the same food handled better, 1 another food or less of it, 2 without it
  * @param minutes extra minutes of work at the stove or board; waiting for a pot to chill is not counted. Common practice, no source
  * @param water millilitres of water that are stirred in
@@ -31,8 +32,16 @@ public record Wish(Change change, String title, int departure, int minutes, doub
     public static Wish of(Change change, Dish dish, Plan plan, Books books) {
         double water = change instanceof Dilute dilute ? dilute.water().value() : 0;
         boolean priced = brought(change).map(food -> books.prices().minorPerGram(food).isPresent()).orElse(true);
-        return new Wish(change, Names.title(change, dish, Plans.with(plan, change)), Offers.departure(change.kind()), minutes(change.kind()),
+        return new Wish(change, Names.title(change, dish, Plans.with(plan, change)) + amount(change), Offers.departure(change.kind()), minutes(change.kind()),
                 water, priced);
+    }
+
+    /** How much, where one change is to be told from another of its kind. */
+    private static String amount(Change change) {
+        if (change instanceof CutDown less) {
+            return " (" + Math.round(less.keep() * 100) + "%)";
+        }
+        return change instanceof Dilute thin ? " with " + Math.round(thin.water().value()) + " ml of water" : "";
     }
 
     /** The food that it brings into the dish. */

@@ -89,7 +89,8 @@ public record Case(Dish dish, Plan plan, List<Wish> wishes, Limits limits, Books
 
     private static List<Change> changes(Random random, Dish dish) {
         List<Change> all = new ArrayList<>(List.of(new Skim(Taken.TYPICAL), new SmallerServe(0.75), new MorePeople(1 + random.nextInt(4)),
-                new BulkOut(Fixtures.ingredient(Fixtures.BEANS, 300), 2)));
+                new BulkOut(Fixtures.ingredient(Fixtures.BEANS, 300), 2),
+                new BulkOut(Fixtures.ingredient(Fixtures.LEAN, 200), 3)));
         for (Ingredient each : dish.ingredients()) {
             if (!each.id().equals("water")) {
                 all.addAll(changes(random, each));
