@@ -21,7 +21,7 @@ import java.util.Optional;
  * more people, a smaller serve and fillings are settled first, and what shares one frying pan is one group. Every plan that is handed
  * out has been worked out whole by the ledger.
  *
- * <p>A wish is made only when it can be, and when it leaves everything that stands in the plan possible.
+ * <p>One change of a kind to an ingredient, and one filling, is made at most. A wish is made only when it can be, and when it leaves everything that stands in the plan possible.
  */
 public final class Advisor {
 

@@ -4,7 +4,10 @@ package hobside.advice;
 public enum Aim {
     /** As few changes as can be. */
     FEWEST_CHANGES,
-    /** As little money a serve as can be; foods without a price are avoided first. */
+    /**
+     * As little money a serve as can be, even where that takes more changes than the goal asks for; foods without a price are
+     * avoided first. To reach a goal without spending more, ask for the fewest changes within a limit of no extra cost.
+     */
     LEAST_MONEY,
     /** As close to the dish as can be: the sum of the wishes' departures. */
     LEAST_DEPARTURE,

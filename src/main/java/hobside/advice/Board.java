@@ -10,6 +10,7 @@ import hobside.dish.Working;
 import hobside.food.CookingMethod;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +38,9 @@ final class Board {
     private final List<Change> told;
     private final Frames frames;
     private final List<List<Option>> groups = new ArrayList<>();
+    /** The one group of each frame, where things do not add up. */
+    private final Map<Frame, List<List<Option>>> inOne = new IdentityHashMap<>();
+
     private boolean whole = true;
 
     private Board(Stock stock, List<Wish> wishes, boolean addingUp) {
@@ -70,7 +74,7 @@ final class Board {
 
     /** Each set of wishes in one of its groups, the wishes of an ingredient together. */
     List<List<Option>> groups(Frame frame) {
-        return addingUp ? groups : List.of(options(wishes.stream().filter(wish -> !isOfThePot(wish)).toList(), frame));
+        return addingUp ? groups : inOne.computeIfAbsent(frame, each -> List.of(options(wishes.stream().filter(wish -> !isOfThePot(wish)).toList(), each)));
     }
 
     List<Frame> frames() {
@@ -138,7 +142,7 @@ final class Board {
 
     private List<Option> options(List<Wish> group, Frame frame) {
         List<Option> options = new ArrayList<>();
-        Stock.Ways ways = Stock.ways(group, MOST_WAYS);
+        Stock.Ways ways = Stock.ways(group, addingUp ? MOST_WAYS : MOST_WAYS / frames().size());
         whole &= ways.all();
         for (List<Wish> way : ways.sets()) {
             List<Wish> all = new ArrayList<>(frame.settled());

@@ -10,8 +10,10 @@ import java.util.List;
  */
 final class Search {
 
-    /** When there is no more room, so many part plans go on. */
-    private static final int NARROW = 1_000;
+    /** When there is no more room, so many part plans go on at most, and so many at least. */
+    private static final int WIDE = 1_000;
+
+    private static final int NARROW = 10;
 
     private final Board board;
     private final long most;
@@ -138,12 +140,13 @@ final class Search {
 
     /** All of them while there is room for what they would become, else the first ones; what that leaves out is noted. */
     private List<State> roomFor(List<State> states, List<State> part, Ahead ahead) {
-        if (looked + (long) states.size() * part.size() <= most || states.size() <= NARROW) {
+        int narrow = (int) Math.max(NARROW, Math.min(WIDE, most));
+        if (looked + (long) states.size() * part.size() <= most || states.size() <= narrow) {
             return states;
         }
-        for (State state : states.subList(NARROW, states.size())) {
+        for (State state : states.subList(narrow, states.size())) {
             leftOut = Math.min(leftOut, state.key()[0] + ahead.key());
         }
-        return states.subList(0, NARROW);
+        return states.subList(0, narrow);
     }
 }

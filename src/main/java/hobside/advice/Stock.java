@@ -1,6 +1,7 @@
 package hobside.advice;
 
 import hobside.dish.Change;
+import hobside.dish.ChangeKind;
 import hobside.dish.Dish;
 import hobside.dish.Kit;
 import hobside.dish.Plan;
@@ -72,7 +73,7 @@ final class Stock {
         return blocked.contains(change);
     }
 
-    /** Every way to choose at most one wish of each slot, nothing first. Gives up, with fewer ways, when there are more than so many. */
+    /** Every way to choose at most one wish of each slot and one filling, nothing first. Gives up, with fewer ways, when there are more than so many. */
     static Ways ways(Collection<Wish> wishes, int most) {
         List<List<Wish>> ways = new ArrayList<>(List.of(List.of()));
         for (List<Wish> slot : slots(wishes)) {
@@ -99,9 +100,14 @@ final class Stock {
         return more;
     }
 
+    /** One filling is enough for a pot; else one change of each kind to an ingredient. */
+    private static String slot(Change change) {
+        return change.kind() == ChangeKind.BULK_OUT ? ChangeKind.BULK_OUT.word() : change.slot();
+    }
+
     private static List<List<Wish>> slots(Collection<Wish> wishes) {
         Map<String, List<Wish>> slots = new LinkedHashMap<>();
-        wishes.forEach(wish -> slots.computeIfAbsent(wish.change().slot(), slot -> new ArrayList<>()).add(wish));
+        wishes.forEach(wish -> slots.computeIfAbsent(slot(wish.change()), slot -> new ArrayList<>()).add(wish));
         return List.copyOf(slots.values());
     }
 }

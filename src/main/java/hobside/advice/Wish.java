@@ -5,6 +5,8 @@ import hobside.dish.Change;
 import hobside.dish.ChangeKind;
 import hobside.dish.CutDown;
 import hobside.dish.Dilute;
+import hobside.dish.Ingredient;
+import hobside.food.Nutrient;
 import hobside.dish.Dish;
 import hobside.dish.Names;
 import hobside.dish.Plan;
@@ -17,8 +19,9 @@ import java.util.Optional;
 /**
  * One change that might go into a plan.
  *
- * @param title what it is in a few words
- * @param departure how far it leads from the dish: 0 the same food handled better, 1 another food or less of it, 2 without it
+ * @param title what it is in a few words, with the share that is kept or the water that goes in where there are several
+ * @param departure how far it leads from the dish: 0 the same food handled better, 1 another food or less of it, 2 without it or
+ *     another food in place of what the dish is made of, 3 without that
  * @param minutes extra minutes of work at the stove or board; waiting for a pot to chill is not counted. Common practice, no source
  * @param water millilitres of water that are stirred in
  * @param priced false when it brings a food whose price is not known, so that it only seems to cost nothing
@@ -32,8 +35,28 @@ public record Wish(Change change, String title, int departure, int minutes, doub
     public static Wish of(Change change, Dish dish, Plan plan, Books books) {
         double water = change instanceof Dilute dilute ? dilute.water().value() : 0;
         boolean priced = brought(change).map(food -> books.prices().minorPerGram(food).isPresent()).orElse(true);
-        return new Wish(change, title(change, dish, plan), Offers.departure(change.kind()), minutes(change.kind()),
+        return new Wish(change, title(change, dish, plan), departure(change, dish), minutes(change.kind()),
                 water, priced);
+    }
+
+    /**
+     * Another food in place of what the dish is made of leads further away than any other swap: 2 in place of 1, and 3 for leaving
+     * it out. The dish is made of an ingredient that brings two fifths of its energy or more; common practice, no source.
+     */
+    private static int departure(Change change, Dish dish) {
+        int usual = Offers.departure(change.kind());
+        boolean loses = change.kind() == ChangeKind.SWAP || change.kind() == ChangeKind.LEAVE_OUT;
+        return loses && dish.ingredient(change.of()).map(Wish::energy).orElse(0.0) >= MADE_OF * energy(dish) ? usual + 1 : usual;
+    }
+
+    private static final double MADE_OF = 0.4;
+
+    private static double energy(Dish dish) {
+        return dish.ingredients().stream().mapToDouble(Wish::energy).sum();
+    }
+
+    private static double energy(Ingredient ingredient) {
+        return ingredient.food().composition().of(Nutrient.ENERC).orElse(0) * ingredient.quantity().edible().value() / 100;
     }
 
     /** In a few words, with the amount where the same change is looked at in several. */

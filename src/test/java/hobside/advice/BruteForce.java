@@ -84,7 +84,8 @@ public final class BruteForce {
     public static BruteForce of(Case on) {
         BruteForce force = new BruteForce(on);
         Map<String, List<Wish>> slots = new LinkedHashMap<>();
-        on.wishes().stream().filter(force::mayStand).forEach(wish -> slots.computeIfAbsent(wish.change().slot(), slot -> new ArrayList<>()).add(wish));
+        on.wishes().stream().filter(force::mayStand).forEach(wish ->
+                slots.computeIfAbsent(wish.change().kind() == ChangeKind.BULK_OUT ? "filling" : wish.change().slot(), slot -> new ArrayList<>()).add(wish));
         force.choose(new ArrayList<>(slots.values()), 0, new ArrayList<>());
         return force;
     }

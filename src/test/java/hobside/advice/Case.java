@@ -89,7 +89,8 @@ public record Case(Dish dish, Plan plan, List<Wish> wishes, Limits limits, Books
 
     private static List<Change> changes(Random random, Dish dish) {
         List<Change> all = new ArrayList<>(List.of(new Skim(Taken.TYPICAL), new SmallerServe(0.75), new MorePeople(1 + random.nextInt(4)),
-                new BulkOut(Fixtures.ingredient(Fixtures.BEANS, 300), 2)));
+                new BulkOut(Fixtures.ingredient(Fixtures.BEANS, 300), 2),
+                new BulkOut(Fixtures.ingredient(Fixtures.LEAN, 200), 3)));
         for (Ingredient each : dish.ingredients()) {
             if (!each.id().equals("water")) {
                 all.addAll(changes(random, each));
@@ -123,6 +124,16 @@ public record Case(Dish dish, Plan plan, List<Wish> wishes, Limits limits, Books
                 random.nextInt(3) == 0 ? 1 + random.nextInt(4) : 0, random.nextInt(3) == 0 ? random.nextInt(60) - 30 : Double.NaN,
                 random.nextInt(3) == 0 ? random.nextInt(12) : -1, random.nextInt(3), true, random.nextInt(4) == 0 ? random.nextInt(700) : Double.NaN,
                 random.nextInt(4) == 0 ? random.nextInt(150) : Double.NaN, random.nextInt(3) > 0);
+    }
+
+    /** The same with everything allowed. */
+    public Case wide() {
+        return new Case(dish, plan, wishes, WIDE, books);
+    }
+
+    /** The same from the dish as it is cooked. */
+    public Case fresh() {
+        return new Case(dish, Plan.EMPTY, wishes, limits, books);
     }
 
     public Advisor advisor() {
