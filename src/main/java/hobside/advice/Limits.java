@@ -13,7 +13,8 @@ import java.util.Set;
  * @param mostChanges how many more changes; 0 means any number
  * @param mostExtraCost extra minor coins a serve; NaN means any
  * @param mostMinutes extra minutes of work; -1 means any
- * @param taste how far from the dish: 0 only handles the same food better, 1 also other foods and less of one, 2 also leaves out
+ * @param taste how far from the dish: 0 only handles the same food better, 1 also other foods and less of one, 2 also
+ *     leaves out and puts another food in place of what the dish is made of, 3 anything
  * @param newAllergens whether a food may bring an allergen that the dish does not hold yet
  * @param mostWater millilitres of water stirred into all thinned foods together; NaN means any
  * @param leastMeat grams of raw meat, poultry or fish a serve, edible, before trimming; NaN means any. A dish that holds less
@@ -34,7 +35,7 @@ public record Limits(Set<String> keep, Set<String> untouched, int mostChanges, d
     public Limits {
         keep = Set.copyOf(keep);
         untouched = Set.copyOf(untouched);
-        if (taste < 0 || taste > 2 || mostChanges < 0) {
+        if (taste < 0 || taste > 3 || mostChanges < 0) {
             throw new IllegalArgumentException("taste " + taste + ", changes " + mostChanges);
         }
     }
@@ -51,7 +52,7 @@ public record Limits(Set<String> keep, Set<String> untouched, int mostChanges, d
         boolean quick = mostMinutes < 0 || wish.minutes() <= mostMinutes;
         boolean dry = Double.isNaN(mostWater) || wish.water() <= mostWater;
         boolean known = Double.isNaN(mostExtraCost) || wish.priced();
-        return allow(wish.change()) && quick && dry && known;
+        return allow(wish.change()) && wish.departure() <= taste && quick && dry && known;
     }
 
     public Limits withTaste(int other) {

@@ -45,8 +45,14 @@ public record Wish(Change change, String title, int departure, int minutes, doub
      */
     private static int departure(Change change, Dish dish) {
         int usual = Offers.departure(change.kind());
-        boolean loses = change.kind() == ChangeKind.SWAP || change.kind() == ChangeKind.LEAVE_OUT;
+        boolean loses = change.kind() == ChangeKind.LEAVE_OUT || change instanceof Swap swap && !isAlike(swap, dish);
         return loses && dish.ingredient(change.of()).map(Wish::energy).orElse(0.0) >= MADE_OF * energy(dish) ? usual + 1 : usual;
+    }
+
+    /** Another cut of the same animal is still the same dish: the first word of the ids tells. */
+    private static boolean isAlike(Swap swap, Dish dish) {
+        String fresh = swap.food().id().split("-")[0];
+        return dish.ingredient(swap.of()).map(old -> old.food().id().split("-")[0].equals(fresh)).orElse(false);
     }
 
     private static final double MADE_OF = 0.4;

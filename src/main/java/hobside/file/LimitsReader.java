@@ -12,7 +12,7 @@ final class LimitsReader {
 
     private static final int MOST = 9_999;
     private static final Bounds COUNT = Bounds.of(0, MOST, "", "write a whole number");
-    private static final Bounds TASTE = Bounds.of(0, 2, "0 handling only, 1 other foods too, 2 anything", "write 0, 1 or 2");
+    private static final Bounds TASTE = Bounds.of(0, 3, "0 handling only, 1 other foods too, 2 other main foods too, 3 anything", "write 0, 1, 2 or 3");
     private static final Bounds AMOUNT = Bounds.of(0, MOST, "", "write a number, or leave it out");
 
     private LimitsReader() {}

@@ -78,7 +78,7 @@ final class AdviceQuestions {
 
     private static List<Limit> all(Limits now) {
         List<Limit> all = new ArrayList<>();
-        all.add(new Limit("taste", taste(now.taste()), advice -> limited(advice, now.withTaste((now.taste() + 1) % 3))));
+        all.add(new Limit("taste", taste(now.taste()), advice -> limited(advice, now.withTaste((now.taste() + 1) % 4))));
         all.add(new Limit("new allergens", now.newAllergens() ? "allowed" : "none", advice -> limited(advice, now.withNewAllergens(!now.newAllergens()))));
         all.add(new Limit("more plates, smaller serves", now.sharing() ? "allowed" : "no", advice -> limited(advice, now.withSharing(!now.sharing()))));
         all.add(new Limit("most changes", now.mostChanges() == 0 ? "any" : Integer.toString(now.mostChanges()),
@@ -98,6 +98,7 @@ final class AdviceQuestions {
         return switch (taste) {
             case 0 -> "handling only";
             case 1 -> "other foods too";
+            case 2 -> "other main foods too";
             default -> "anything";
         };
     }
