@@ -8,6 +8,7 @@ import hobside.Bundle;
 import hobside.dish.ChangeKind;
 import hobside.dish.Dish;
 import hobside.dish.Plan;
+import hobside.dish.Skim;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;
 import hobside.ledger.Ledger;
@@ -196,5 +197,19 @@ class AdvisorTest {
         assertTrue(wishes.stream().noneMatch(wish -> wish.change().of().equals("dripping")));
         assertTrue(wishes.stream().filter(wish -> wish.change().of().equals("ribs"))
                 .noneMatch(wish -> wish.change().kind() == ChangeKind.SWAP || wish.change().kind() == ChangeKind.LEAVE_OUT));
+    }
+
+    @Test
+    void ingredients_add_up_unless_a_skimming_was_weighed() {
+        for (int seed = 0; seed < DISHES; seed++) {
+            Case on = Case.of(seed, 12);
+            boolean weighed = on.plan().told().stream().anyMatch(change -> change instanceof Skim skim && skim.taken().weighed().isPresent());
+            assertEquals(weighed, Board.of(new Stock(on.dish(), on.plan(), on.books()), standing(on)).isOne(), "seed " + seed);
+        }
+    }
+
+    /** The wishes whose slot is free. */
+    private static List<Wish> standing(Case on) {
+        return on.wishes().stream().filter(wish -> wish.change().kind() == ChangeKind.SWAP || on.plan().slot(wish.change().slot()).isEmpty()).toList();
     }
 }
