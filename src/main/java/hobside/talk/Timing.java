@@ -18,8 +18,12 @@ public final class Timing {
 
     /** Seconds for one cue: spoken words, then hands. */
     public int seconds(Cue cue) {
-        long spoken = cue.kind().isSpoken() ? Math.round(words(cue.words()) * 60.0 / wordsPerMinute) : 0;
-        return (int) spoken + cue.details().seconds();
+        return (int) Math.round(speaking(cue)) + cue.details().seconds();
+    }
+
+    /** Seconds that its words take; 0 for what is not spoken. */
+    public double speaking(Cue cue) {
+        return cue.kind().isSpoken() ? words(cue.words()) * 60.0 / wordsPerMinute : 0;
     }
 
     private static int words(String text) {

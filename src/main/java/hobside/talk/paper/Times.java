@@ -3,6 +3,7 @@ package hobside.talk.paper;
 import hobside.talk.Cue;
 import hobside.talk.Stand;
 import hobside.talk.Talk;
+import hobside.talk.Timing;
 import hobside.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -16,11 +17,13 @@ final class Times {
     private final Talk talk;
     private final Words words;
     private final int pace;
+    private final Timing timing;
 
     Times(Talk talk, Stand stand) {
         this.talk = talk;
         this.words = stand.words();
         this.pace = stand.demo().script().pacing().wordsPerMinute();
+        this.timing = Timing.at(stand.demo().script().pacing());
     }
 
     private String say(String key) {
@@ -47,8 +50,7 @@ final class Times {
     }
 
     private double speaking(List<Cue> cues) {
-        long count = cues.stream().filter(cue -> cue.kind().isSpoken()).mapToLong(cue -> cue.words().strip().split("\\s+").length).sum();
-        return count * 60.0 / pace;
+        return cues.stream().mapToDouble(timing::speaking).sum();
     }
 
     private static double hands(List<Cue> cues) {
