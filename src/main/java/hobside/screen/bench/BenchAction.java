@@ -24,7 +24,7 @@ enum BenchAction implements Keys.Bound {
     WEIGH(Side.BOTH, "w", "weigh", "Give the weight your scale shows for what came off. It beats the typical figure. On the dish's side it is about the change taken last."),
     NOTE(Side.BOTH, "n", "note", "Write a note of your own beside a change; it goes into the script."),
     REMOVE(Side.BOTH, "x delete", "out", "Take the ingredient out of the dish, or the change out of the plan."),
-    ADVICE(Side.BOTH, "A", "Advice", "Advice: the next best change, the best plan for a goal, the frontier, the credit, what does not help."),
+    ADVICE(Side.BOTH, "A", "advice", "Advice: the next best change, the best plan for a goal, the frontier, the credit, what does not help."),
     UNDO(Side.BOTH, "u", "undo", "Take back the last step, as often as you like."),
     REDO(Side.BOTH, "r", "", "Do again what was taken back."),
     FOODS(Side.BOTH, "f", "foods", "The shelf: look up a food, write one down from its packet, price it."),
