@@ -23,9 +23,9 @@ public record Advised(List<Wish> wishes, Plan plan, Outcome outcome, boolean pro
         wishes = List.copyOf(wishes);
     }
 
-    /** All changes of the plan in a few words each, with the amounts of those that are added. */
+    /** All changes of the plan in a few words each, with the amounts of those that are added; those that stand already are marked. */
     public List<String> titles(Dish dish) {
         return plan.told().stream().map(change -> wishes.stream().filter(wish -> wish.change().equals(change)).map(Wish::title).findFirst()
-                .orElseGet(() -> Names.title(change, dish, plan))).toList();
+                .orElseGet(() -> Names.title(change, dish, plan) + " (in the plan already)")).toList();
     }
 }

@@ -12,9 +12,12 @@ import java.util.Comparator;
  */
 public record Next(Wish wish, Outcome outcome, double saved, double extraCost, int minutes) {
 
-    /** What saves most for each extra coin first; what costs nothing more comes before all that does, the bigger saving first. */
+    /**
+     * What saves most for each extra coin first; what costs nothing more comes before all that does, the bigger saving first;
+     * a food whose price is not known comes last.
+     */
     public static Comparator<Next> perCoin() {
-        return Comparator.comparingDouble((Next next) -> -rate(next.saved, next.extraCost)).thenComparingDouble(next -> -next.saved);
+        return Comparator.comparing((Next next) -> !next.wish.priced()).thenComparingDouble(next -> -rate(next.saved, next.extraCost)).thenComparingDouble(next -> -next.saved);
     }
 
     /** What saves most for each extra minute first; what takes no time comes before all that does, the bigger saving first. */

@@ -108,11 +108,11 @@ final class Advise {
     }
 
     private static String money(Outcome outcome, Study study) {
-        return Written.money(new Figure(Range.exactly(outcome.used(Basis.SERVE)), false), study.books().prices().currency());
+        return Written.money(outcome.paid(Basis.SERVE), study.books().prices().currency());
     }
 
     private static String extra(Next next, Study study) {
-        String moved = Written.moved(new Figure(Range.exactly(-next.extraCost()), false), study.books().prices().currency());
+        String moved = Written.moved(new Figure(Range.exactly(-next.extraCost()), !next.wish().priced()), study.books().prices().currency());
         return moved.replace("▼ ", "down ").replace("▲ ", "up ");
     }
 

@@ -34,7 +34,7 @@ public final class Goals {
     private static final Pattern GRAMS = Pattern.compile("(?:at most )?(\\d{1,3}(?:[.,]\\d{1,2})?) ?g(?:rams?)?(?: (?:a|per) serve)?");
     private static final Pattern PER_100 = Pattern.compile("(?:at most )?(\\d{1,3}(?:[.,]\\d{1,2})?) ?g(?:rams?)? (?:per|in|a) 100 ?g");
     private static final Pattern ENERGY = Pattern.compile("(?:at most )?(\\d{1,2}(?:[.,]\\d)?) ?(?:%|per cent) of (?:the )?energy");
-    private static final Pattern LESS = Pattern.compile("(\\d{1,2}(?:[.,]\\d)?) ?(?:%|per cent)(?: less)?");
+    private static final Pattern LESS = Pattern.compile("(\\d{1,2}(?:[.,]\\d)?) ?(?:%|per cent)(?: ?less)?");
     private static final Map<String, Double> PARTS = Map.of("half", 0.5, "a half", 0.5, "a third", 1 / 3.0, "third", 1 / 3.0, "a quarter", 0.25, "quarter", 0.25,
             "two thirds", 2 / 3.0, "three quarters", 0.75, "a fifth", 0.2);
 

@@ -3,6 +3,7 @@ package hobside.ledger;
 import hobside.dish.Pot;
 import hobside.food.Contents;
 import hobside.food.Nutrient;
+import hobside.measure.Range;
 import hobside.food.PriceList;
 import java.util.function.ToDoubleFunction;
 
@@ -56,6 +57,11 @@ public record Outcome(Contents contents, double cookedGrams, Serving serving, Bi
 
     public double used(Basis basis) {
         return bill.used() * basis.share(this);
+    }
+
+    /** What is paid, as a figure: "at least" where a price is missing. */
+    public Figure paid(Basis basis) {
+        return new Figure(Range.exactly(used(basis)), !bill.unpriced().isEmpty());
     }
 
     public double wasted(Basis basis) {

@@ -90,6 +90,9 @@ public final class Editing {
 
     /** Two cues out of one: the second takes the words after the place of the split. */
     public Outcome split(Cue cue, String first, String second) {
+        if (cue.isCaution()) {
+            return refused("A caution stays in one piece, so that no half of it can be lost.");
+        }
         if (first.isBlank() || second.isBlank()) {
             return refused("There must be words before and after the place of the split.");
         }

@@ -66,6 +66,7 @@ class EditingTest {
         Cue care = talk(DEMO).cues().stream().filter(Cue::isCaution).findFirst().orElseThrow();
         assertTrue(editing(DEMO).out(care).isRefused());
         assertTrue(editing(DEMO).kind(care, Cue.Kind.SAY).isRefused());
+        assertTrue(editing(DEMO).split(care, "One half.", "The other half.").isRefused());
         assertTrue(editing(DEMO).details(care, care.details().may()).isRefused());
         Demo forced = DEMO.with(DEMO.script().with(Edit.of(care.key()).with(Edit.Traits.NONE.out(true))));
         assertTrue(keys(forced).contains(care.key()), "a file cannot leave it out either");

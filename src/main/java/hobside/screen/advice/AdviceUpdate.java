@@ -63,6 +63,9 @@ final class AdviceUpdate {
     }
 
     private static Next takePlan(AdviceScreen advice, Advised best) {
+        if (best.plan().equals(advice.bench().demo().plan())) {
+            return Next.to(advice.saying("That is the plan as it stands."));
+        }
         return advice.over(advice.bench().changed(advice.bench().demo().with(best.plan()), ""), "The plan is on the Bench; u there takes it back.");
     }
 

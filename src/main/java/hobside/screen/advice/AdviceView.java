@@ -112,7 +112,7 @@ final class AdviceView {
         int end = line.width() - 1;
         line.put(0, 3, Lines.fit(next.wish().title(), end - 32), Style.PLAIN);
         line.putRight(0, end - 16, Written.moved(Nutrient.FASAT, Range.exactly(next.saved())), next.saved() > 0 ? Style.GOOD : Style.WARN);
-        String cost = Math.abs(next.extraCost()) < 0.5 ? "same" : (next.extraCost() > 0 ? "+" : Glyphs.MINUS) + money(Math.abs(next.extraCost()));
+        String cost = !next.wish().priced() ? "price?" : Math.abs(next.extraCost()) < 0.5 ? "same" : (next.extraCost() > 0 ? "+" : Glyphs.MINUS) + money(Math.abs(next.extraCost()));
         line.putRight(0, end - 5, cost, Style.PLAIN);
         line.putRight(0, end, next.minutes() == 0 ? "" : "+" + next.minutes(), Style.QUIET);
         Cursor.mark(line, here);
@@ -165,7 +165,7 @@ final class AdviceView {
                 frame.put(row++, 3, Lines.fit(line, frame.width() - 4), Style.PLAIN);
             }
         }
-        String proof = best.proven() ? "Proven: no plan within the limits is better (" + best.looked() + " partial plans looked at)."
+        String proof = best.proven() ? "Proven: none within the limits is better (" + best.looked() + " part plans)."
                 : "Best found, not proven; the bound that is left is " + grams(best.bound()) + ".";
         if (row < frame.height() - 3) {
             frame.put(row + 1, 1, proof, best.proven() ? Style.GOOD : Style.WARN);
@@ -187,9 +187,9 @@ final class AdviceView {
         Outcome start = Ledger.outcome(demo.dish(), List.of(), study.books());
         Outcome end = best.outcome();
         var currency = study.books().prices().currency();
-        lines.add("saturated fat a serve " + grams(start.of(Nutrient.FASAT, Basis.SERVE)) + " " + Glyphs.RIGHT + " " + grams(end.of(Nutrient.FASAT, Basis.SERVE))
-                + "; cost " + Written.money(new Figure(Range.exactly(start.used(Basis.SERVE)), false), currency) + " " + Glyphs.RIGHT + " "
-                + Written.money(new Figure(Range.exactly(end.used(Basis.SERVE)), false), currency));
+        lines.add("saturated fat " + grams(start.of(Nutrient.FASAT, Basis.SERVE)) + " " + Glyphs.RIGHT + " " + grams(end.of(Nutrient.FASAT, Basis.SERVE))
+                + "; cost " + Written.money(start.paid(Basis.SERVE), currency) + " " + Glyphs.RIGHT + " "
+                + Written.money(end.paid(Basis.SERVE), currency));
         return lines;
     }
 

@@ -4,10 +4,11 @@ import hobside.advice.Advised;
 import hobside.advice.Advisor;
 import hobside.advice.DoesNotHelp;
 import hobside.advice.Goal;
+import hobside.advice.Limits;
 import hobside.advice.Myth;
 import hobside.advice.Next;
-import hobside.advice.Pantry;
 import hobside.advice.Point;
+import hobside.advice.Wish;
 import hobside.advice.Wishes;
 import hobside.file.Goals;
 import hobside.file.Study;
@@ -23,6 +24,9 @@ final class Answers {
     /** Grams of saturated fat a serve that a saving must come to, to be seen at all when it is written. */
     private static final double SEEN = 0.05;
 
+    /** A limit that no cost reaches; but with a limit, foods whose price is not known are left aside, for they would look free. */
+    private static final double ANY_COST = 1e9;
+
     private final Demo demo;
     private final Study study;
     private final Advisor advisor;
@@ -34,9 +38,12 @@ final class Answers {
     private Answers(Demo demo, Study study) {
         this.demo = demo;
         this.study = study;
-        Pantry pantry = study.pantry();
-        this.advisor = Advisor.of(demo.dish(), demo.plan(), Wishes.of(demo.dish(), demo.plan(), pantry, study.books(), demo.limits()),
-                study.books(), demo.limits());
+        this.advisor = advisor(demo.limits());
+    }
+
+    private Advisor advisor(Limits limits) {
+        List<Wish> wishes = Wishes.of(demo.dish(), demo.plan(), study.pantry(), study.books(), limits);
+        return Advisor.of(demo.dish(), demo.plan(), wishes, study.books(), limits);
     }
 
     static Answers of(Bench bench) {
@@ -70,7 +77,7 @@ final class Answers {
 
     List<Point> frontier() {
         if (frontier == null) {
-            frontier = advisor.frontier();
+            frontier = advisor(Double.isNaN(demo.limits().mostExtraCost()) ? demo.limits().withMostExtraCost(ANY_COST) : demo.limits()).frontier();
         }
         return frontier;
     }

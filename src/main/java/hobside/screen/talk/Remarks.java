@@ -15,6 +15,7 @@ import hobside.talk.check.TruthCheck;
 import hobside.talk.plain.Readability;
 import hobside.talk.plain.Report;
 import hobside.talk.plain.Sayability;
+import hobside.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -50,6 +51,9 @@ final class Remarks {
         Report report = Sayability.of(words, study.rules(screen.talk().script()));
         int row = 0;
         frame.put(row++, 1, Lines.fit(measured(report), frame.width() - 2), Style.QUIET);
+        for (String gap : Words.gaps(words)) {
+            row = put(frame, row, Glyphs.RISING + " {" + gap + "} is no live figure here; Ctrl-F lists them.", Style.WARN);
+        }
         for (Finding finding : on(words)) {
             row = put(frame, row, Glyphs.RISING + " \"" + finding.found() + "\": " + finding.reason(), Style.WARN);
             row = put(frame, row, "  Better: " + finding.better() + " (" + finding.source() + ")", Style.PLAIN);
@@ -72,7 +76,7 @@ final class Remarks {
     /** "17 words, 8 s, grade 4.2; longest sentence 12 words". */
     static String measured(Report report) {
         return report.words() + (report.words() == 1 ? " word, " : " words, ") + Math.round(report.seconds()) + " s, " + grade(report) + "; longest sentence " + report.longest() + " words, "
-                + Math.round(report.numbersPerMinute()) + " numbers a minute";
+                + Math.round(report.numbersPerMinute()) + " numbers/min";
     }
 
     static String grade(Report report) {

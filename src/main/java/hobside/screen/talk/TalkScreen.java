@@ -109,7 +109,7 @@ public final class TalkScreen implements Screen {
         if (message instanceof Message.KeyPressed pressed) {
             return TalkUpdate.of(this, pressed.key()).orElseGet(() -> Next.to(to(Cursor.after(pressed.key(), cursor, talk.cues().size()))));
         }
-        return message instanceof Message.Told ? bench.below(message, changed -> at(changed, cursor, changed.said())) : Next.to(this);
+        return message instanceof Message.Told ? bench.below(message, changed -> at(changed, cursor, changed.said().isEmpty() ? said : changed.said())) : Next.to(this);
     }
 
     @Override

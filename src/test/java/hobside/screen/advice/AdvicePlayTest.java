@@ -85,6 +85,21 @@ class AdvicePlayTest {
     }
 
     @Test
+    void a_food_without_a_price_never_looks_free() {
+        VirtualStage stage = stage("ropewalk-rib-pot", Size.HOME);
+        assertTrue(shows(stage, "beef chuck") && shows(stage, "price?"), stage.frame().text());
+        stage.play("o");
+        assertFalse(stage.line(5).contains("price?"), "what cannot be reckoned does not come first: " + stage.line(5));
+    }
+
+    @Test
+    void a_plan_that_stands_already_is_not_taken_again() {
+        VirtualStage stage = stage().play("3 end enter");
+        assertTrue(shows(stage, "That is the plan as it stands."), stage.frame().text());
+        assertTrue(kept.isEmpty());
+    }
+
+    @Test
     void a_goal_that_is_none_is_asked_again() {
         VirtualStage stage = stage().play("g ctrl-u").type("much better").play("enter");
         assertTrue(shows(stage, "is no goal"), stage.frame().text());

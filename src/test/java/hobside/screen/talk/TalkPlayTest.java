@@ -106,6 +106,16 @@ class TalkPlayTest {
         assertTrue(shows(stage, "Nothing was found"));
         stage.play("escape enter ctrl-u").type("This cures you.").play("enter c");
         assertTrue(shows(stage, "Better:"), stage.frame().text());
+        stage.play("escape enter ctrl-u").type("It saves {nothing} each.");
+        assertTrue(shows(stage, "{nothing} is no live figure"));
+        stage.play("enter c");
+        assertTrue(shows(stage, "no live figure of this place"), stage.frame().text());
+    }
+
+    @Test
+    void what_was_done_is_said_on_the_screen() {
+        VirtualStage stage = stage().play("down x");
+        assertTrue(shows(stage, "Left out."), stage.frame().text());
     }
 
     @Test
