@@ -6,7 +6,6 @@ import hobside.measure.Amount;
 import hobside.measure.Grams;
 import hobside.measure.Millilitres;
 import hobside.measure.SpoonSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;

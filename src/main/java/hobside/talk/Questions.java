@@ -5,7 +5,6 @@ import hobside.dish.ChangeKind;
 import hobside.dish.Item;
 import hobside.dish.Swap;
 import hobside.food.Nutrient;
-import hobside.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,5 +1,6 @@
 package hobside.file;
 
+import hobside.advice.Limits;
 import hobside.dish.Add;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
@@ -201,8 +202,8 @@ final class RandomDemos {
         };
     }
 
-    private hobside.advice.Limits limits() {
-        hobside.advice.Limits limits = hobside.advice.Limits.NONE;
+    private Limits limits() {
+        Limits limits = Limits.NONE;
         return random.nextBoolean() ? limits : limits.keeping(Set.of("item-1"), Set.of("item-2")).withTaste(random.nextInt(3))
                 .withSharing(random.nextBoolean()).withMostChanges(random.nextInt(4)).withMostExtraCost(random.nextBoolean() ? Double.NaN : 20)
                 .withMostMinutes(random.nextInt(30) - 1).withNewAllergens(random.nextBoolean());

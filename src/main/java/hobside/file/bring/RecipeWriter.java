@@ -10,7 +10,6 @@ import hobside.file.Numbers;
 import hobside.file.Page;
 import hobside.file.Row;
 import hobside.measure.Amount;
-import java.util.List;
 import java.util.stream.Collectors;
 
 /**
