@@ -23,6 +23,7 @@ class ArrowsTest {
             .layer("advice").definedBy("hobside.advice")
             .layer("guide").definedBy("hobside.guide")
             .layer("talk").definedBy("hobside.talk..")
+            .optionalLayer("stage").definedBy("hobside.stage..")
             .layer("file").definedBy("hobside.file..")
             .layer("screen").definedBy("hobside.screen..")
             .layer("command").definedBy("hobside.command")
@@ -35,7 +36,8 @@ class ArrowsTest {
             .whereLayer("advice").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger")
             .whereLayer("guide").mayOnlyAccessLayers("measure", "food", "dish", "ledger")
             .whereLayer("talk").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide")
-            .whereLayer("file").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk")
+            .whereLayer("stage").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk")
+            .whereLayer("file").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk", "stage")
             .whereLayer("screen").mayOnlyBeAccessedByLayers("start")
             .whereLayer("start").mayNotBeAccessedByAnyLayer();
 
@@ -49,8 +51,13 @@ class ArrowsTest {
 
     @ArchTest
     static final ArchRule everything_above_file_is_pure = noClasses()
-            .that().resideInAnyPackage("hobside.measure", "hobside.words", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk..")
+            .that().resideInAnyPackage("hobside.measure", "hobside.words", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk..", "hobside.stage..")
             .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.time..", "java.lang.reflect..", "java.util.concurrent..");
+
+    @ArchTest
+    static final ArchRule the_scheduler_knows_nothing_of_the_kitchen = classes().that().resideInAPackage("hobside.stage.order")
+            .should().onlyDependOnClassesThat().resideInAnyPackage("hobside.stage.order", "java.lang", "java.util", "java.util.function",
+                    "java.util.stream").allowEmptyShould(true);
 
     @ArchTest
     static final ArchRule plain_words_know_nothing_of_the_kitchen = classes().that().resideInAPackage("hobside.talk.plain")
