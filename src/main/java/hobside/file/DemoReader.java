@@ -13,7 +13,7 @@ public final class DemoReader {
     static final String DISH = "dish/1";
     static final String DEMO = "demo/1";
 
-    private static final Keys KEYS = Keys.of("hobside", "dish", "plan", "script", "limits", "guide", "note");
+    private static final Keys KEYS = Keys.of("hobside", "dish", "plan", "script", "limits", "hall", "guide", "note");
 
     private DemoReader() {}
 
@@ -60,6 +60,7 @@ public final class DemoReader {
         DishReader reader = DishReader.of(inner.get(), shelf);
         Optional<Dish> dish = reader.dish();
         Plan plan = PlanReader.of(fields, reader.ingredientReader());
-        return dish.isPresent() ? Optional.of(new Demo(dish.get(), plan, ScriptReader.read(fields), new Demo.Measure(guide, note, LimitsReader.read(fields)))) : Optional.empty();
+        return dish.isPresent() ? Optional.of(new Demo(dish.get(), plan, ScriptReader.read(fields), new Demo.Measure(guide, note, LimitsReader.read(fields)),
+                SettingReader.read(fields))) : Optional.empty();
     }
 }

@@ -31,6 +31,7 @@ public final class DemoWriter {
                 .rows("plan", writer.plan())
                 .rawIfAny("limits", LimitsReader.written(demo.limits()))
                 .rawIfAny("script", ScriptWriter.of(demo.script(), new Page(1)))
+                .rawIfAny("hall", SettingReader.written(demo.setting()))
                 .textIfAny("note", demo.note())
                 .written() + "\n";
     }
@@ -55,7 +56,10 @@ public final class DemoWriter {
     }
 
     private static Row step(MethodStep step) {
-        return new Row().text("stage", step.stage().word()).text("do", step.words()).number("minutes", step.minutes());
+        Row row = new Row().text("stage", step.stage().word()).text("do", step.words()).number("minutes", step.minutes());
+        step.course().hands().ifPresent(hands -> row.number("hands", hands));
+        step.course().on().ifPresent(place -> row.text("on", place.word()));
+        return step.course().meanwhile() ? row.raw("meanwhile", "true") : row;
     }
 
     private List<Row> plan() {

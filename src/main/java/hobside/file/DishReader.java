@@ -1,8 +1,10 @@
 package hobside.file;
 
+import hobside.dish.Course;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
 import hobside.dish.MethodStep;
+import hobside.dish.Station;
 import hobside.dish.Stage;
 import hobside.food.Food;
 import hobside.food.Shelf;
@@ -25,7 +27,7 @@ final class DishReader {
     /** The keys of a dish in a file of its own. */
     static final Keys KEYS = INSIDE_KEYS.and("hobside", "plan", "note");
 
-    private static final Keys STEP_KEYS = Keys.of("stage", "do", "minutes");
+    private static final Keys STEP_KEYS = Keys.of("stage", "do", "minutes", "hands", "on", "meanwhile");
     private static final Bounds SERVES = Bounds.of(1, Dish.Serving.MOST, "serves", "write how many people it feeds");
     private static final Bounds MOISTURE = Bounds.of(-95, 1000, "per cent",
             "write -10 when a tenth of the weight boils away, or give cookedWeight");
@@ -154,6 +156,12 @@ final class DishReader {
         Optional<Stage> stage = fields.word("stage", Stage.values());
         Optional<String> words = fields.text("do", Limits.STEP);
         int minutes = fields.whole("minutes", MINUTES, 0);
-        return stage.isEmpty() || words.isEmpty() ? Optional.empty() : Optional.of(new MethodStep(stage.get(), words.get(), minutes));
+        return stage.isEmpty() || words.isEmpty() ? Optional.empty() : Optional.of(new MethodStep(stage.get(), words.get(), minutes, course(fields)));
+    }
+
+    private static Course course(Fields fields) {
+        Optional<Integer> hands = fields.has("hands") ? Optional.of(fields.whole("hands", MINUTES, 0)) : Optional.empty();
+        Optional<Station> on = fields.has("on") ? fields.word("on", Station.values()) : Optional.empty();
+        return new Course(hands, on, fields.yes("meanwhile"));
     }
 }

@@ -6,11 +6,13 @@ import hobside.dish.BulkOut;
 import hobside.dish.Change;
 import hobside.dish.ChangeKind;
 import hobside.dish.CookAnotherWay;
+import hobside.dish.Course;
 import hobside.dish.CutDown;
 import hobside.talk.Cue;
 import hobside.talk.Demo;
 import hobside.talk.Edit;
 import hobside.talk.Script;
+import hobside.talk.Setting;
 import hobside.dish.Dilute;
 import hobside.dish.Dish;
 import hobside.dish.Drain;
@@ -27,6 +29,7 @@ import hobside.dish.Skim;
 import hobside.dish.SkinOff;
 import hobside.dish.SmallerServe;
 import hobside.dish.Stage;
+import hobside.dish.Station;
 import hobside.dish.Swap;
 import hobside.dish.Taken;
 import hobside.dish.Trim;
@@ -91,11 +94,28 @@ final class RandomDemos {
         }
         List<MethodStep> method = new ArrayList<>();
         for (int i = random.nextInt(4); i > 0; i--) {
-            method.add(new MethodStep(Stage.values()[random.nextInt(5)], "stir\nand wait", random.nextInt(90)));
+            method.add(new MethodStep(Stage.values()[random.nextInt(5)], "stir\nand wait", random.nextInt(90), course()));
         }
         Dish dish = new Dish(new Dish.Heading("Pot " + random.nextInt(), word()),
                 new Dish.Serving(1 + random.nextInt(500), spoons, random.nextInt(40) / 3.0 - 10), ingredients, method);
-        return new Demo(dish, plan(), script(), new Demo.Measure(random.nextBoolean() ? "eu-ri" : "", word(), limits()));
+        return new Demo(dish, plan(), script(), new Demo.Measure(random.nextBoolean() ? "eu-ri" : "", word(), limits()), setting());
+    }
+
+    private Course course() {
+        Course course = Course.USUAL.meanwhile(random.nextInt(4) == 0);
+        course = random.nextBoolean() ? course.handsFor(random.nextInt(20)) : course;
+        return random.nextBoolean() ? course.on(Station.values()[random.nextInt(Station.values().length)]) : course;
+    }
+
+    private Setting setting() {
+        Setting.Hall hall = new Setting.Hall(random.nextInt(5), random.nextInt(3), random.nextBoolean());
+        Setting setting = random.nextBoolean() ? Setting.USUAL : Setting.USUAL.with(hall);
+        for (int i = random.nextInt(3); i > 0; i--) {
+            Setting.Wanted wanted = new Setting.Wanted(Setting.Shown.values()[random.nextInt(4)],
+                    random.nextBoolean() ? Optional.of(Cue.Who.HELPER) : Optional.empty(), random.nextInt(60), random.nextInt(200), random.nextBoolean());
+            setting = setting.with("step:" + (1 + random.nextInt(4)), wanted);
+        }
+        return setting;
     }
 
     private Range share() {

@@ -74,9 +74,9 @@ public record StepsScreen(Bench bench, int cursor) implements Screen {
         return switch (action) {
             case ADD -> ask("A new step", "", words -> added(new MethodStep(stageHere(), words, 0)));
             case WORDS -> steps().isEmpty() ? act(Action.ADD)
-                    : ask("This step", here().words(), words -> replaced(new MethodStep(here().stage(), words, here().minutes())));
+                    : ask("This step", here().words(), words -> replaced(here().saying(words)));
             case MINUTES -> steps().isEmpty() ? Next.to(this) : askMinutes();
-            case STAGE -> steps().isEmpty() ? Next.to(this) : replaced(new MethodStep(next(here().stage()), here().words(), here().minutes()));
+            case STAGE -> steps().isEmpty() ? Next.to(this) : replaced(here().at(next(here().stage())));
             case UP -> shifted(-1);
             case DOWN -> shifted(1);
             case REMOVE -> steps().isEmpty() ? Next.to(this) : removed();
@@ -110,7 +110,7 @@ public record StepsScreen(Bench bench, int cursor) implements Screen {
     private Next askMinutes() {
         return Next.to(LineScreen.of(this, new Question("About how many minutes?", "minutes", List.of("A whole number; 0 leaves it out."),
                 String.valueOf(here().minutes()), text -> text.matches("\\d{1,5}") && Integer.parseInt(text) <= Limits.MINUTES
-                        ? Reply.go(replaced(new MethodStep(here().stage(), here().words(), Integer.parseInt(text))))
+                        ? Reply.go(replaced(here().taking(Integer.parseInt(text))))
                         : Reply.wrong("\"" + text + "\" is not a whole number of minutes, ten days at most."))));
     }
 
