@@ -1,9 +1,15 @@
 package hobside.file;
 
+import hobside.dish.Plan;
+import hobside.stage.OrderSheet;
+import hobside.stage.Retelling;
+import hobside.stage.RunningOrder;
+import hobside.stage.order.Effort;
 import hobside.talk.Demo;
 import hobside.talk.Stand;
 import hobside.talk.Talk;
 import hobside.talk.TalkWriter;
+import hobside.talk.Timing;
 import hobside.talk.paper.BenchSheet;
 import hobside.talk.paper.Handout;
 import hobside.talk.paper.HtmlSheet;
@@ -14,6 +20,8 @@ import hobside.talk.paper.Sheet;
 import hobside.talk.paper.TextSheet;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** The printed forms of a demo. */
 public final class Scripts {
@@ -22,7 +30,8 @@ public final class Scripts {
     public enum Paper {
         SCRIPT(""),
         HANDOUT("-handout"),
-        BENCH("-bench");
+        BENCH("-bench"),
+        ORDER("-order");
 
         private final String tail;
 
@@ -76,11 +85,39 @@ public final class Scripts {
             case SCRIPT -> ScriptSheet.of(TalkWriter.write(stand), stand);
             case HANDOUT -> Handout.of(stand, market(study));
             case BENCH -> BenchSheet.of(TalkWriter.write(stand), stand);
+            case ORDER -> OrderSheet.of(runningOrder(stand, Timing.at(demo.script().pacing())), stand);
         };
     }
 
     private static Market market(Study study) {
         return new Market(study.books().prices(), study.shelf()::food);
+    }
+
+    /** So much searching that a demo of a dozen steps is settled in a blink, and a much larger one does not keep anybody waiting. */
+    private static final Effort EFFORT = Effort.nodes(4_000);
+
+    /** Who and what is busy when, and what is done ahead; for the cues of these keys, in the seconds they were measured to take. */
+    public static RunningOrder runningOrder(Demo demo, Study study, Map<String, Integer> measured) {
+        return runningOrder(stand(demo, study), Timing.at(demo.script().pacing()).knowing(measured));
+    }
+
+    private static RunningOrder runningOrder(Stand stand, Timing timing) {
+        return RunningOrder.of(new RunningOrder.Given(stand, TalkWriter.write(stand), timing), EFFORT);
+    }
+
+    /** The plan in an order of telling that takes less time on stage and leaves no more to be done ahead; empty where none was found. */
+    public static Optional<Plan> sooner(Demo demo, Study study, RunningOrder told, Map<String, Integer> measured) {
+        Stand stand = stand(demo, study);
+        RunningOrder.Given given = new RunningOrder.Given(stand, TalkWriter.write(stand), Timing.at(demo.script().pacing()).knowing(measured));
+        return Retelling.of(given, told, EFFORT).filter(plan -> {
+            RunningOrder other = runningOrder(demo.with(plan), study, measured);
+            return other.outlook().ways().equals(told.outlook().ways()) && other.seconds() + Retelling.WORTH_IT <= told.seconds();
+        });
+    }
+
+    /** The running order as text for a screen of this width. */
+    public static String orderText(RunningOrder order, Demo demo, Study study, int width) {
+        return TextSheet.of(OrderSheet.of(order, stand(demo, study)), width);
     }
 
     /** The script as text. */

@@ -6,6 +6,7 @@ import hobside.ledger.Basis;
 import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.advice.AdviceScreen;
+import hobside.screen.clock.ClockScreen;
 import hobside.screen.board.BoardScreen;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
@@ -63,6 +64,7 @@ final class BenchUpdate {
             case BOARD -> Next.to(BoardScreen.of(bench));
             case TALK -> Next.to(TalkScreen.of(bench));
             case ADVICE -> Next.to(AdviceScreen.of(bench));
+            case CLOCK -> Next.to(ClockScreen.of(bench));
             case FOODS -> Next.to(ShelfScreen.of(bench));
             case PRICES -> Next.to(PricesScreen.of(bench));
             case SAVE -> Next.doing(bench.saying("Saving..."), new Work.Save(bench.demo(), bench.desk().kept().name()));

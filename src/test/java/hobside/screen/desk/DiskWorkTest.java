@@ -48,10 +48,10 @@ class DiskWorkTest {
     }
 
     @Test
-    void saving_writes_script_handout_and_bench_sheet_in_every_form() throws IOException {
+    void saving_writes_every_paper_in_every_form() throws IOException {
         VirtualStage stage = stage().play("enter enter s");
         assertEquals(List.of(".last-worked-on", "ropewalk-rib-pot-bench.html", "ropewalk-rib-pot-bench.md",
-                "ropewalk-rib-pot-bench.txt", "ropewalk-rib-pot-handout.html", "ropewalk-rib-pot-handout.md", "ropewalk-rib-pot-handout.txt",
+                "ropewalk-rib-pot-bench.txt", "ropewalk-rib-pot-handout.html", "ropewalk-rib-pot-handout.md", "ropewalk-rib-pot-handout.txt", "ropewalk-rib-pot-order.html", "ropewalk-rib-pot-order.md", "ropewalk-rib-pot-order.txt",
                 "ropewalk-rib-pot.demo.json", "ropewalk-rib-pot.html", "ropewalk-rib-pot.md", "ropewalk-rib-pot.txt"), scripts());
         assertTrue(Files.readString(folder.resolve("scripts/ropewalk-rib-pot.txt")).contains("CHANGE 1: TRIM THE FAT OFF THE RIBS"));
         assertTrue(stage.line(22).contains("Saved: scripts/ropewalk-rib-pot.txt"), stage.line(22));

@@ -1,0 +1,69 @@
+package hobside.stage;
+
+import hobside.stage.order.Effort;
+import hobside.talk.Stand;
+import hobside.talk.Talk;
+import hobside.talk.Timing;
+import java.util.List;
+
+/**
+ * Who and what is busy with which task at what time of the demonstration, what is done ahead, and whether it fits.
+ *
+ * @param slots the tasks on stage in the order in which they begin; empty where hours or hall allow none
+ * @param told the talk in the order in which it is told on stage: without what is done ahead, and with questions in long waits
+ */
+public record RunningOrder(List<Slotted> slots, Proof proof, Ahead ahead, List<Silence> silences, Outlook outlook, Talk told) {
+
+    /**
+     * How sure it is.
+     *
+     * @param seconds the time on stage
+     * @param bound no order of the same tasks is shorter than this
+     * @param isFewest whether it is certain that nothing less done ahead would do
+     */
+    public record Proof(int seconds, int bound, boolean isFewest) {
+
+        public boolean isShortest() {
+            return seconds == bound;
+        }
+    }
+
+    /**
+     * Whether it fits.
+     *
+     * @param slot seconds of the slot; 0 when none is given
+     * @param ways how each step is given, in the order of the method
+     */
+    public record Outlook(int slot, List<Hindrance> hindrances, List<Way> ways) {
+
+        public Outlook {
+            hindrances = List.copyOf(hindrances);
+            ways = List.copyOf(ways);
+        }
+    }
+
+    public RunningOrder {
+        slots = List.copyOf(slots);
+        silences = List.copyOf(silences);
+    }
+
+    /** What it is made from: what the talk is written from, the talk, and how long its cues take. */
+    public record Given(Stand stand, Talk talk, Timing timing) {}
+
+    /** The running order of a demo, its talk told in the order of the plan. */
+    public static RunningOrder of(Given given, Effort effort) {
+        return new Fitting(Scene.of(given), effort).best();
+    }
+
+    public boolean fits() {
+        return outlook.hindrances().isEmpty();
+    }
+
+    public int seconds() {
+        return proof.seconds();
+    }
+
+    public boolean isSilent() {
+        return silences.stream().anyMatch(Silence::isLong);
+    }
+}
