@@ -107,7 +107,7 @@ public final class Commands {
 
     private void print(Demo demo, Study study) {
         Demo told = given.in().map(code -> demo.with(demo.script().in(code))).orElse(demo);
-        Scripts.Paper paper = given.has(Given.HANDOUT) ? Scripts.Paper.HANDOUT : given.has(Given.BENCH) ? Scripts.Paper.BENCH : Scripts.Paper.SCRIPT;
+        Scripts.Paper paper = given.has(Given.HANDOUT) ? Scripts.Paper.HANDOUT : given.has(Given.BENCH) ? Scripts.Paper.BENCH : given.has(Given.ORDER) ? Scripts.Paper.ORDER : Scripts.Paper.SCRIPT;
         Scripts.Form form = given.has(Given.HTML) ? Scripts.Form.HTML : given.has(Given.MARKDOWN) ? Scripts.Form.MARKDOWN : Scripts.Form.TEXT;
         streams.say(Scripts.printed(Scripts.sheet(paper, told, study), form));
     }

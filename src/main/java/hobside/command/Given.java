@@ -20,6 +20,7 @@ public record Given(List<String> options, List<String> words, Map<String, String
     public static final String HTML = "--html";
     public static final String HANDOUT = "--handout";
     public static final String BENCH = "--bench";
+    public static final String ORDER = "--order";
     public static final String HELP = "--help";
     public static final String VERSION = "--version";
     public static final String WARM_UP = "--warm-up";
@@ -34,7 +35,7 @@ public record Given(List<String> options, List<String> words, Map<String, String
 
     private static final Set<String> VALUED = Set.of(KITCHEN, AS, IN, GOAL, AT_MOST, AIM, KEEP);
 
-    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, HELP, VERSION, WARM_UP, YES, "--ascii", "--no-colour");
+    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, ORDER, HELP, VERSION, WARM_UP, YES, "--ascii", "--no-colour");
 
     public Given {
         options = List.copyOf(options);

@@ -45,7 +45,7 @@ final class SafeFile {
     }
 
     /** The new name has to reach the disk too. Systems that cannot open a folder keep names safe by themselves. */
-    private static void forceFolder(Path folder) {
+    static void forceFolder(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException notNeededHere) {
@@ -66,6 +66,15 @@ final class SafeFile {
         }
         return "Not saved: " + file + " could not be written to " + folder + " (" + Shown.of(fault.getClass().getSimpleName() + reason(fault))
                 + "). Nothing in the old file has changed; save again or choose another kitchen folder with --kitchen.";
+    }
+
+    /** Why a file could not be written, in a few words for the middle of a sentence. */
+    static String why(Exception fault, Path target) {
+        if (fault instanceof AccessDeniedException || fault instanceof ReadOnlyFileSystemException || isSaid(fault, "read-only")) {
+            return Shown.of(String.valueOf(target.getParent())) + " may only be read, not written to";
+        }
+        return isSaid(fault, "no space") || isSaid(fault, "quota") ? "the disk is full"
+                : Shown.of(String.valueOf(target.getFileName())) + " could not be written (" + Shown.of(fault.getClass().getSimpleName() + reason(fault)) + ")";
     }
 
     private static boolean isSaid(Exception fault, String words) {
