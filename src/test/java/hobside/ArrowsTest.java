@@ -23,7 +23,8 @@ class ArrowsTest {
             .layer("advice").definedBy("hobside.advice")
             .layer("guide").definedBy("hobside.guide")
             .layer("talk").definedBy("hobside.talk..")
-            .optionalLayer("stage").definedBy("hobside.stage..")
+            .layer("stage").definedBy("hobside.stage..")
+            .optionalLayer("practice").definedBy("hobside.practice..")
             .layer("file").definedBy("hobside.file..")
             .layer("screen").definedBy("hobside.screen..")
             .layer("command").definedBy("hobside.command")
@@ -37,7 +38,8 @@ class ArrowsTest {
             .whereLayer("guide").mayOnlyAccessLayers("measure", "food", "dish", "ledger")
             .whereLayer("talk").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide")
             .whereLayer("stage").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk")
-            .whereLayer("file").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk", "stage")
+            .whereLayer("practice").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk", "stage")
+            .whereLayer("file").mayOnlyAccessLayers("measure", "words", "food", "dish", "ledger", "advice", "guide", "talk", "stage", "practice")
             .whereLayer("screen").mayOnlyBeAccessedByLayers("start")
             .whereLayer("start").mayNotBeAccessedByAnyLayer();
 
@@ -51,7 +53,7 @@ class ArrowsTest {
 
     @ArchTest
     static final ArchRule everything_above_file_is_pure = noClasses()
-            .that().resideInAnyPackage("hobside.measure", "hobside.words", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk..", "hobside.stage..")
+            .that().resideInAnyPackage("hobside.measure", "hobside.words", "hobside.food", "hobside.dish", "hobside.ledger", "hobside.advice", "hobside.guide", "hobside.talk..", "hobside.stage..", "hobside.practice..")
             .should().dependOnClassesThat().resideInAnyPackage("java.io..", "java.nio..", "java.time..", "java.lang.reflect..", "java.util.concurrent..");
 
     @ArchTest
