@@ -65,7 +65,7 @@ class LetteringTest {
 
     @Test
     void every_cue_of_the_bundled_talks_can_be_set_in_large_letters_in_either_language() {
-        for (String dish : List.of("ropewalk-rib-pot")) {
+        for (String dish : Bundle.DISHES) {
             Demo demo = Bundle.demo(dish);
             for (String language : List.of("en", "es")) {
                 for (Cue cue : Scripts.talk(demo.with(demo.script().in(language)), Bundle.STUDY).cues()) {
