@@ -87,6 +87,11 @@ public final class Kitchen {
         return new OwnPrices(folder, own().resolve("prices"));
     }
 
+    /** The runs of the demos: rehearsals, and talks given live. */
+    public Runs runs() {
+        return new Runs(folder, scripts());
+    }
+
     /** The large tables that were brought in, by name; damaged ones are left out and reported. */
     List<OwnPack> ownPacks(List<InputProblem> problems) {
         return OwnPack.all(folder, own(), problems);

@@ -45,7 +45,7 @@ final class SafeFile {
     }
 
     /** The new name has to reach the disk too. Systems that cannot open a folder keep names safe by themselves. */
-    private static void forceFolder(Path folder) {
+    static void forceFolder(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException notNeededHere) {

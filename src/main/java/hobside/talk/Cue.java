@@ -116,6 +116,11 @@ public record Cue(String key, Kind kind, Text text, Details details) {
 
     /** Whether the program put it there as a caution: it cannot be lost by accident. */
     public boolean isCaution() {
+        return isCaution(key);
+    }
+
+    /** The same of a cue of which only the key is known. */
+    public static boolean isCaution(String key) {
         return key.contains(CARE);
     }
 

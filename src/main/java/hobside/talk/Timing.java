@@ -1,5 +1,7 @@
 package hobside.talk;
 
+import java.util.Map;
+
 /**
  * How long a talk takes on stage: words at the rate of speech, and hands beside them. What stands on the bench beforehand, and
  * the minutes a pot cooks by itself, are not counted.
@@ -7,17 +9,33 @@ package hobside.talk;
 public final class Timing {
 
     private final int wordsPerMinute;
+    private final Map<String, Integer> measured;
 
-    private Timing(int wordsPerMinute) {
+    private Timing(int wordsPerMinute, Map<String, Integer> measured) {
         this.wordsPerMinute = wordsPerMinute;
+        this.measured = Map.copyOf(measured);
     }
 
     public static Timing at(Script.Pacing pacing) {
-        return new Timing(pacing.wordsPerMinute());
+        return new Timing(pacing.wordsPerMinute(), Map.of());
     }
 
-    /** Seconds for one cue: spoken words, then hands. */
+    /** The same, but for the cues of these keys the seconds that they were measured to take. */
+    public Timing knowing(Map<String, Integer> seconds) {
+        return new Timing(wordsPerMinute, seconds);
+    }
+
+    public boolean isMeasured(Cue cue) {
+        return measured.containsKey(cue.key());
+    }
+
+    /** Seconds for one cue: as measured, else spoken words, then hands. */
     public int seconds(Cue cue) {
+        Integer known = measured.get(cue.key());
+        return known != null ? known : estimate(cue);
+    }
+
+    private int estimate(Cue cue) {
         return (int) Math.round(speaking(cue)) + cue.details().seconds();
     }
 

@@ -1,0 +1,219 @@
+package hobside.file;
+
+import hobside.stage.run.Happening;
+import hobside.stage.run.Run;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The runs of the demos, each in a journal of its own in {@code scripts}: {@code NAME.run-20260131-093000.jsonl}. A line is on the
+ * disk before the next thing can happen; nothing that stands in a journal is written a second time.
+ */
+public final class Runs {
+
+    static final String ENDING = ".jsonl";
+
+    private static final String RUN = ".run-";
+    private static final String LIVE = ".live";
+    private static final int MOST_NAME = 120;
+    private static final int MOST_OF_A_SECOND = 100;
+
+    /** A live run that was broken off longer ago than this is not offered any more. */
+    private static final long TOO_OLD = 12L * 60 * 60 * 1_000;
+
+    private final Folder kitchen;
+    private final Path scripts;
+
+    Runs(Folder kitchen, Path scripts) {
+        this.kitchen = kitchen;
+        this.scripts = scripts;
+    }
+
+    /** A run whose journal is being written. What could not be written yet is kept here, and written with the next line. */
+    public static final class Open {
+
+        private final List<byte[]> lines = new ArrayList<>();
+        private final String name;
+        private Journal journal;
+        private Run run;
+        private boolean marked;
+
+        private Open(Run run, String name, Journal journal) {
+            this.run = run;
+            this.name = name;
+            this.journal = journal;
+        }
+
+        /** What has happened so far, whether it is on the disk or not. */
+        public Run run() {
+            return run;
+        }
+
+        /** The name of its file; empty while there is none. */
+        public String file() {
+            return journal == null ? "" : "scripts/" + journal.file().getFileName();
+        }
+    }
+
+    /** A run that has begun, and why it is not on the disk if it is not. */
+    public record Begun(Open open, Optional<String> trouble) {}
+
+    /** The runs that could be read, the oldest first, and the faults of all journals; a run with a faulty line is there without that line. */
+    public record Found(List<Run> runs, List<InputProblem> problems) {
+
+        public Found {
+            runs = List.copyOf(runs);
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** A live run that was broken off, ready to go on, and the faults of its journal. */
+    public record Unfinished(Open open, List<InputProblem> problems) {}
+
+    /** Begins a journal. The run goes on even if it cannot be written. */
+    public Begun begin(Run.Head head) {
+        Open open = new Open(new Run(head, List.of()), name(head), null);
+        open.lines.add(RunWriter.head(head));
+        return new Begun(open, written(open));
+    }
+
+    private static String name(Run.Head head) {
+        String demo = SafeName.isSafe(head.demo()) ? head.demo() : SafeName.of(head.demo());
+        return demo + RUN + DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT)
+                .format(Instant.ofEpochMilli(head.begunAt()).atZone(ZoneId.systemDefault()));
+    }
+
+    /** Adds what has happened, cleaned of what a terminal could obey: on the disk before this returns; or says why it is not there yet. Then the next one brings it along. */
+    public Optional<String> append(Open open, Happening happening) {
+        Happening clean = RunWriter.cleaned(happening);
+        open.run = open.run.with(clean);
+        open.lines.add(RunWriter.happening(clean));
+        return written(open);
+    }
+
+    private Optional<String> written(Open open) {
+        try {
+            prepare();
+            if (open.journal == null || !Files.exists(open.journal.file(), LinkOption.NOFOLLOW_LINKS)) {
+                open.journal = fresh(open.name);
+                open.marked = false;
+            }
+            open.journal.write(open.lines);
+            mark(open);
+            return Optional.empty();
+        } catch (IOException | RuntimeException fault) {
+            return Optional.of("The run goes on, but is only in memory. " + SafeFile.said(fault, scripts.resolve(open.name + ENDING))
+                    + " The next key tries again.");
+        }
+    }
+
+    private void prepare() throws IOException {
+        Files.createDirectories(scripts);
+        if (!kitchen.isInside(scripts)) {
+            throw new IOException("the folder scripts/ leads out of the kitchen");
+        }
+    }
+
+    private Journal fresh(String name) throws IOException {
+        for (int number = 1; number <= MOST_OF_A_SECOND; number++) {
+            Path file = scripts.resolve(name + (number == 1 ? "" : "-" + number) + ENDING);
+            if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                return Journal.fresh(file);
+            }
+        }
+        throw new IOException("a hundred runs have begun in this second");
+    }
+
+    /** The marker names the live run that is going on, so that a start need not look through all journals. */
+    private void mark(Open open) throws IOException {
+        Path marker = scripts.resolve(LIVE);
+        if (!open.run.head().isLive()) {
+            return;
+        }
+        if (open.run.isOver()) {
+            if (marked().equals(open.journal.file().getFileName().toString())) {
+                Files.deleteIfExists(marker);
+            }
+        } else if (!open.marked) {
+            SafeFile.replace(marker, open.journal.file().getFileName().toString().getBytes(StandardCharsets.UTF_8));
+            open.marked = true;
+        }
+    }
+
+    private String marked() {
+        Optional<RawFile> marker = kitchen.read(scripts.resolve(LIVE)).value();
+        return marker.isEmpty() ? "" : new String(marker.get().bytes(), StandardCharsets.UTF_8).strip();
+    }
+
+    /** The live run that was broken off last, if it began less than twelve hours before this time (milliseconds since 1970, UTC). */
+    public Optional<Unfinished> unfinished(long now) {
+        if (!Files.exists(scripts.resolve(LIVE), LinkOption.NOFOLLOW_LINKS)) {
+            return Optional.empty();
+        }
+        String name = marked();
+        return isRun(name) ? unfinished(scripts.resolve(name), now) : Optional.empty();
+    }
+
+    private Optional<Unfinished> unfinished(Path file, long now) {
+        Optional<RawFile> raw = kitchen.read(file).value();
+        if (raw.isEmpty()) {
+            return Optional.empty();
+        }
+        RunReader.Journaled read = RunReader.read(raw.get());
+        boolean open = read.run().isPresent() && read.run().get().head().isLive() && !read.run().get().isOver()
+                && now - read.run().get().head().begunAt() < TOO_OLD;
+        return open ? Optional.of(new Unfinished(opened(file, read.run().get(), raw.get().bytes()), read.problems())) : Optional.empty();
+    }
+
+    private static Open opened(Path file, Run run, byte[] bytes) {
+        String name = file.getFileName().toString();
+        Open open = new Open(run, name.substring(0, name.length() - ENDING.length()), null);
+        open.lines.add(RunWriter.head(run.head()));
+        for (Happening happening : run.happenings()) {
+            open.lines.add(RunWriter.happening(happening));
+        }
+        open.marked = true;
+        open.journal = Journal.goingOn(file, bytes, open.lines.size());
+        return open;
+    }
+
+    /** A name that this class could have given: nothing in it leads out of the folder. */
+    static boolean isRun(String name) {
+        int at = name.indexOf(RUN);
+        boolean framed = at > 0 && name.endsWith(ENDING) && name.length() <= MOST_NAME && name.length() > at + RUN.length() + ENDING.length();
+        return framed && SafeName.isSafe(name.substring(0, at))
+                && Ids.isId(name.substring(at + RUN.length(), name.length() - ENDING.length()));
+    }
+
+    /** All runs of a demo. Nothing is written, whatever is found. */
+    public Found of(String demo) {
+        List<Run> runs = new ArrayList<>();
+        List<InputProblem> problems = new ArrayList<>();
+        for (Path path : kitchen.list(scripts, ENDING, problems)) {
+            String name = path.getFileName().toString();
+            if (isRun(name) && name.startsWith(demo + RUN)) {
+                Read<RawFile> file = kitchen.read(path);
+                problems.addAll(file.problems());
+                file.value().ifPresent(raw -> add(RunReader.read(raw), runs, problems));
+            }
+        }
+        runs.sort(Comparator.comparingLong(run -> run.head().begunAt()));
+        return new Found(runs, problems);
+    }
+
+    private static void add(RunReader.Journaled read, List<Run> runs, List<InputProblem> problems) {
+        read.run().ifPresent(runs::add);
+        problems.addAll(read.problems());
+    }
+}
