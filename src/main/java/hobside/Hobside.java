@@ -12,6 +12,7 @@ import hobside.file.Study;
 import hobside.screen.Glyphs;
 import hobside.screen.Next;
 import hobside.screen.Outside;
+import hobside.screen.SteadyClock;
 import hobside.screen.bench.Bench;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
@@ -92,13 +93,14 @@ public final class Hobside {
         }
         Library library = Library.load(kitchen);
         Study study = Study.of(library);
-        DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
+        InstantSource clock = SteadyClock.ofThisMachine();
+        DiskWork disk = new DiskWork(kitchen, study, clock);
         Answer first = first(given, kitchen, library, disk);
         if (first instanceof Answer.Failed failed && given.first().isPresent()) {
             streams.complaints().println(streams.shown().apply(failed.words()));
             return Exit.BAD_INPUT.code();
         }
-        return Opening.open(Next.to(bench(first, study, library.problems())), outside(disk), given.options(), streams.complaints());
+        return Opening.open(Next.to(bench(first, study, library.problems())), outside(disk, clock), given.options(), streams.complaints());
     }
 
     // Named classes instead of lambdas here and in all that runs before the first picture: each lambda is linked at its first use.
@@ -147,16 +149,17 @@ public final class Hobside {
         for (List<String> visit : List.of(VISIT, SECOND_VISIT)) {
             Library library = Library.load(kitchen);
             Study study = Study.of(library);
-            DiskWork disk = new DiskWork(kitchen, study, InstantSource.system());
+            InstantSource clock = SteadyClock.ofThisMachine();
+            DiskWork disk = new DiskWork(kitchen, study, clock);
             Answer first = first(Given.parse(List.of()), kitchen, library, disk);
-            Opening.rehearse(Next.to(bench(first, study, library.problems())), outside(disk), visit);
+            Opening.rehearse(Next.to(bench(first, study, library.problems())), outside(disk, clock), visit);
         }
         Kitchen.clear(folder);
         return Exit.DONE.code();
     }
 
-    private static Outside outside(DiskWork disk) {
-        return new Outside(disk, InstantSource.system(), new NothingLeftToDo());
+    private static Outside outside(DiskWork disk, InstantSource clock) {
+        return new Outside(disk, clock, new NothingLeftToDo());
     }
 
     private static PrintStream out(FileDescriptor descriptor) {

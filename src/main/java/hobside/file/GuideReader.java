@@ -20,6 +20,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
 
@@ -27,6 +28,7 @@ import java.util.function.Supplier;
 public final class GuideReader {
 
     private static final Bounds ANY = Bounds.of(0, 100_000, "", "see the example files in foods/guides");
+    private static final Bounds MINUTES = Bounds.of(1, Limits.MINUTES, "minutes", "say how long food may stay out, or leave it out");
     private static final int MOST = 1_000;
 
     private static final Keys FILE = Keys.of("hobside", "about", "energy", "guides", "claims", "bands", "cautions");
@@ -38,7 +40,7 @@ public final class GuideReader {
     private static final Keys CONDITION = Keys.of("rule", "of", "figure", "unit");
     private static final Keys BAND = Keys.of(PublishedReader.KEYS).and("of", "per", "low-up-to", "medium-up-to", "big-portion-over", "big-portion-high-above");
     private static final Keys CAUTION = Keys.of(PublishedReader.KEYS).and("stage", "when", "say", "figures");
-    private static final Keys ADVISED = Keys.of("place", "text", "celsius", "source", "date", "mark", "note");
+    private static final Keys ADVISED = Keys.of("place", "text", "celsius", "minutes", "source", "date", "mark", "note");
 
     private final Fields fields;
 
@@ -184,7 +186,8 @@ public final class GuideReader {
         Optional<String> place = row.text("place", Limits.NAME);
         Optional<String> text = row.text("text", Limits.NOTE);
         OptionalDouble celsius = row.number("celsius", ANY);
+        int minutes = row.whole("minutes", MINUTES, 0);
         return PublishedReader.citation(row).flatMap(citation -> place.flatMap(where -> text.map(words ->
-                new Caution.Advised(where, words, celsius, citation))));
+                new Caution.Advised(where, words, celsius, minutes == 0 ? OptionalInt.empty() : OptionalInt.of(minutes), citation))));
     }
 }

@@ -15,6 +15,7 @@ import hobside.guide.Trigger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** The page of the other yardsticks: energy factors, claims, bands and cautions. */
 final class PackedYardsticks {
@@ -141,6 +142,7 @@ final class PackedYardsticks {
             out.text(figure.place());
             out.text(figure.text());
             out.number(figure.celsius().orElse(Double.NaN));
+            out.count(figure.minutes().orElse(0));
             PackedGuides.citation(figure.citation(), out);
         }
     }
@@ -164,7 +166,8 @@ final class PackedYardsticks {
         String place = in.text();
         String text = in.text();
         double celsius = in.number();
+        int minutes = in.count();
         return new Caution.Advised(place, text, Double.isNaN(celsius) ? OptionalDouble.empty() : OptionalDouble.of(celsius),
-                PackedGuides.citation(in));
+                minutes == 0 ? OptionalInt.empty() : OptionalInt.of(minutes), PackedGuides.citation(in));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * A safety advice that goes with a food, a change or a way of cooking, in words that can be said aloud.
@@ -32,8 +33,9 @@ public record Caution(Published published, Stage stage, List<Trigger> when, Advi
      * What one country or body advises, such as "70 °C held for 2 minutes".
      *
      * @param celsius the temperature in it, where there is one to compare
+     * @param minutes how long food may stay out, where it says so and a clock is to watch it
      */
-    public record Advised(String place, String text, OptionalDouble celsius, Citation citation) {
+    public record Advised(String place, String text, OptionalDouble celsius, OptionalInt minutes, Citation citation) {
 
         public Advised {
             if (place.isBlank() || text.isBlank()) {
@@ -41,7 +43,8 @@ public record Caution(Published published, Stage stage, List<Trigger> when, Advi
             }
         }
 
-        private String told() {
+        /** "thrown away after 2 hours (United States)". */
+        public String told() {
             return text + " (" + place + ")";
         }
     }

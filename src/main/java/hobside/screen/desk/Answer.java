@@ -4,6 +4,8 @@ import hobside.talk.Demo;
 import hobside.file.PriceFile;
 import hobside.file.Study;
 import hobside.food.Food;
+import hobside.stage.run.Happening;
+import hobside.stage.run.Run;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,4 +45,32 @@ public sealed interface Answer {
 
     /** It did not work; nothing on disk has changed. The sentence says what to do. */
     record Failed(String words) implements Answer {}
+
+    /**
+     * A run goes on from here: what has happened so far, and its zero in milliseconds since 1970, so that the time of a run at
+     * {@code Woken.now} is {@code now.toEpochMilli() - zero}.
+     *
+     * @param troubles why it is not on the disk, or what of its journal could not be read; none when all is well
+     */
+    record Begun(Run run, long zero, List<String> troubles) implements Answer {
+
+        public Begun {
+            troubles = List.copyOf(troubles);
+        }
+    }
+
+    /** It happened, with its time; and why it is only in memory, if it is. */
+    record Happened(Happening happening, Optional<String> trouble) implements Answer {}
+
+    /** The runs of a demo, the oldest first, and sentences about what could not be read. */
+    record Runs(String demo, List<Run> runs, List<String> troubles) implements Answer {
+
+        public Runs {
+            runs = List.copyOf(runs);
+            troubles = List.copyOf(troubles);
+        }
+    }
+
+    /** The live run that was broken off; empty when there is none. */
+    record BrokenOff(Optional<Run> run) implements Answer {}
 }

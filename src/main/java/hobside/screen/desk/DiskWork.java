@@ -27,6 +27,7 @@ public final class DiskWork implements EffectRunner {
     private final InstantSource clock;
     private final Map<String, Version> versions = new HashMap<>();
     private String remembered = "";
+    private Running running;
 
     public DiskWork(Kitchen kitchen, Study study, InstantSource clock) {
         this.kitchen = kitchen;
@@ -51,7 +52,16 @@ public final class DiskWork implements EffectRunner {
             study = done.study();
             return done.answer();
         }
+        if (work instanceof Work.Running run) {
+            return running().carryOut(run);
+        }
         return work instanceof Work.Open open ? opened(open.choice()) : choices();
+    }
+
+    /** Made when it is first needed, which is after the first picture. */
+    private Running running() {
+        running = running == null ? new Running(kitchen.runs(), clock) : running;
+        return running;
     }
 
     private Version version(String name, Demo demo) {

@@ -4,6 +4,8 @@ import hobside.talk.Demo;
 import hobside.file.PriceFile;
 import hobside.food.Food;
 import hobside.screen.Effect;
+import hobside.stage.run.Happening;
+import hobside.stage.run.Run;
 import java.util.Optional;
 
 /** The work that screens ask of the disk. Each is answered by a message of {@link Answer}. */
@@ -38,4 +40,25 @@ public sealed interface Work extends Effect {
 
     /** Reckon with another price list from now on. */
     record UsePrices(PriceFile list) implements Stock {}
+
+    /** Something to do with the runs of a talk. The disk side has the clock: it says when a run began and when something happened. */
+    sealed interface Running extends Work {}
+
+    /** Begin a run; the time in the head does not matter. Answered with {@link Answer.Begun}. */
+    record Begin(Run.Head head) implements Running {}
+
+    /** Something happened in the run that has begun. Answered with {@link Answer.Happened}. */
+    record Happened(Happening.What what, String cue, String text) implements Running {}
+
+    /** Read the runs of a demo, given the name of its file. Answered with {@link Answer.Runs}. */
+    record Runs(String demo) implements Running {}
+
+    /** Look whether a live run was broken off. Answered with {@link Answer.BrokenOff}. */
+    record LookBack() implements Running {}
+
+    /** Go on with the live run that was broken off. Answered with {@link Answer.Begun}, or {@link Answer.Failed} if there is none. */
+    record Resume() implements Running {}
+
+    /** The live run that was broken off is over. Answered with {@link Answer.BrokenOff}, empty. */
+    record LetGo() implements Running {}
 }

@@ -312,6 +312,12 @@ public final class Standing {
         return elapsed(at) - plannedSoFar() - here;
     }
 
+    /** What is left of the slot; less than 0 when it is over, empty when no slot was given. */
+    public OptionalLong slotLeft(long at) {
+        int slot = ground.head().slot();
+        return slot == 0 ? OptionalLong.empty() : OptionalLong.of(slot * 60_000L - elapsed(at));
+    }
+
     public long ahead(long at) {
         return -behind(at);
     }
