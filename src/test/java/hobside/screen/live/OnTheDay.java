@@ -1,0 +1,118 @@
+package hobside.screen.live;
+
+import hobside.file.Kitchen;
+import hobside.file.Library;
+import hobside.file.Study;
+import hobside.screen.Effect;
+import hobside.screen.Message;
+import hobside.screen.Next;
+import hobside.screen.Size;
+import hobside.screen.VirtualStage;
+import hobside.screen.Wake;
+import hobside.screen.bench.Bench;
+import hobside.screen.desk.Answer;
+import hobside.screen.desk.Desk;
+import hobside.screen.desk.DiskWork;
+import hobside.talk.Demo;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.Optional;
+
+/** A presenter with a real kitchen folder and a clock that the test moves: keys, seconds, and the end of the program at any moment. */
+public final class OnTheDay {
+
+    private static final String DEMO = "scripts/lighter-rib-pot.demo.json";
+
+    private final Kitchen kitchen;
+    private final Study study;
+    private long now = Instant.parse("2026-11-02T18:00:00Z").toEpochMilli();
+    private VirtualStage stage;
+    private int woken;
+    private int wakes;
+
+    private final class Clock implements InstantSource {
+        @Override
+        public Instant instant() {
+            return Instant.ofEpochMilli(now);
+        }
+    }
+
+    public OnTheDay(Path folder) {
+        this.kitchen = Kitchen.at(folder);
+        this.study = Study.of(Library.load(kitchen));
+    }
+
+    /** On the Bench with a finished demo, in a program that has just been started. */
+    public OnTheDay start(Size size) {
+        Demo demo = kitchen.last().map(name -> kitchen.open(name, study.shelf()).value().orElseThrow().demo())
+                .orElseGet(() -> kitchen.demo(DEMO, study.shelf()).value().orElseThrow());
+        Desk.Kept kept = kitchen.last().map(name -> new Desk.Kept(name, "kept")).orElse(Desk.Kept.NOT_YET);
+        DiskWork disk = new DiskWork(kitchen, study, new Clock());
+        kitchen.last().ifPresent(name -> disk.opened(new Answer.Choice(Answer.Kind.DEMO, name, name)));
+        stage = VirtualStage.with(Next.to(Bench.of(Desk.of(study, demo, kept), "")), size, disk);
+        woken = 0;
+        return this;
+    }
+
+    public OnTheDay start() {
+        return start(Size.HOME);
+    }
+
+    public OnTheDay play(String keys) {
+        stage.play(keys);
+        return this;
+    }
+
+    public OnTheDay type(String text) {
+        stage.type(text);
+        return this;
+    }
+
+    /** So many seconds go by, with the wakes that were asked for. */
+    public OnTheDay later(double seconds) {
+        long end = now + Math.round(seconds * 1_000);
+        Optional<Long> wake = lastWake();
+        while (wake.isPresent() && now + wake.get() <= end) {
+            now += wake.get();
+            wakes++;
+            woken = stage.carriedOut().size();
+            stage.tell(new Message.Woken(Instant.ofEpochMilli(now)));
+            wake = lastWake();
+        }
+        now = end;
+        return this;
+    }
+
+    /** How often the screen was woken up so far. */
+    public int wakes() {
+        return wakes;
+    }
+
+    private Optional<Long> lastWake() {
+        List<Effect> all = stage.carriedOut();
+        for (int i = all.size() - 1; i >= woken; i--) {
+            if (all.get(i) instanceof Wake wake) {
+                return Optional.of(wake.after().toMillis());
+            }
+        }
+        return Optional.empty();
+    }
+
+    public VirtualStage stage() {
+        return stage;
+    }
+
+    public String text() {
+        return stage.frame().text();
+    }
+
+    public Kitchen kitchen() {
+        return kitchen;
+    }
+
+    public boolean shows(String words) {
+        return text().contains(words);
+    }
+}
