@@ -64,6 +64,11 @@ public final class VirtualStage {
         return visit.frame();
     }
 
+    /** The screen one is on. */
+    public Screen screen() {
+        return visit.screen().orElseThrow();
+    }
+
     /** What is seen on a terminal that knows only ASCII. */
     public String plainText() {
         Frame plain = new Frame(visit.size().width(), visit.size().height(), true);

@@ -91,11 +91,26 @@ public final class JumpScreen implements Screen {
         }
         Typing typed = typing.after(key);
         boolean same = typed.text().equals(typing.text());
-        return Next.to(new JumpScreen(back, typed, same ? Cursor.after(key, cursor, Math.max(1, rows.size())) : 0));
+        return Next.to(same ? new JumpScreen(back, typed, Cursor.after(key, cursor, Math.max(1, rows.size()))) : new JumpScreen(back, typed, 0).onFirst());
+    }
+
+    /** On the first line that has the letters itself: the heading of a part whose cues have them is passed by. */
+    private JumpScreen onFirst() {
+        List<Row> rows = rows();
+        for (int i = 0; i < rows.size(); i++) {
+            if (has(rows.get(i).words(), wanted())) {
+                return new JumpScreen(back, typing, i);
+            }
+        }
+        return this;
+    }
+
+    private String wanted() {
+        return typing.text().strip().toLowerCase(Locale.ROOT);
     }
 
     private List<Row> rows() {
-        String wanted = typing.text().strip().toLowerCase(Locale.ROOT);
+        String wanted = wanted();
         List<Row> rows = new ArrayList<>();
         for (Talk.Section section : back.playing().sections()) {
             List<Row> cues = Planning.cues(section).stream().filter(cue -> has(cue.words(), wanted) || has(section.heading(), wanted)).map(this::row).toList();

@@ -114,6 +114,6 @@ record LateScreen(LiveScreen back, Outlook outlook) implements Screen {
             return "Enter goes back.";
         }
         String cues = answer.drop().size() == 1 ? "Without this cue" : "Without these " + answer.drop().size() + " cues";
-        return answer.late() == 0 ? cues + " it ends on time." : cues + " it still ends " + Minutes.of(answer.late() * 1_000L) + " late; the rest must be said.";
+        return answer.late() == 0 ? cues + " it ends on time." : cues + " it is still " + Minutes.of(answer.late() * 1_000L) + " late.";
     }
 }

@@ -120,10 +120,10 @@ final class LiveView {
     private void cares() {
         List<String> lines = screen.cares();
         if (!lines.isEmpty()) {
-            String more = lines.size() > 1 ? "  (and " + (lines.size() - 1) + " more: c)" : "";
+            String more = lines.size() > 1 ? "  c: seen to, " + (lines.size() - 1) + " more" : "  c: seen to";
             frame.put(care(), 0, " ".repeat(frame.width()));
             int at = frame.put(care(), MARGIN, Lines.fit("! " + lines.get(0), frame.width() - 2 * MARGIN - TextWidth.of(more)), Style.WARN);
-            frame.put(care(), at, more, Style.WARN);
+            frame.put(care(), at, more, Style.KEY);
         }
     }
 

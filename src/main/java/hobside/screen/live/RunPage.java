@@ -22,6 +22,7 @@ public final class RunPage {
     private final Standing standing;
     private final int width;
     private final List<String> lines = new ArrayList<>();
+    private int start;
 
     private RunPage(Playing playing, int width) {
         this.playing = playing;
@@ -33,30 +34,56 @@ public final class RunPage {
     public static List<String> lines(Playing playing, int width, List<String> first) {
         RunPage page = new RunPage(playing, width);
         page.all();
-        page.lines.addAll(3, first);
+        page.lines.addAll(page.start, first);
         return page.lines;
     }
 
     private void all() {
-        long taken = standing.elapsed(playing.now());
         lines.add(playing.bench().demo().dish().name());
-        lines.add("It took " + Minutes.of(taken) + " of " + Minutes.of(playing.allowed()) + over(taken - playing.allowed())
-                + "  " + standing.said().size() + " of " + playing.size() + " cues were told.");
+        lines.addAll(Lines.wrap(time() + " " + standing.said().size() + " of " + playing.size() + " cues were told.", width));
         lines.add("");
+        start = lines.size();
         parts();
-        cues("LEFT OUT", standing.skipped());
-        cues("DROPPED TO END ON TIME", standing.dropped());
-        cues("DONE ALREADY", standing.already());
-        cues("NOT REACHED", standing.toCome());
         marks("STUMBLED", What.STUMBLED);
         marks("TOO LONG", What.TOO_LONG);
         told("NOTES", happening -> happening.what() == What.NOTE || happening.what() == What.KEPT);
         told("QUESTIONS FROM THE AUDIENCE", happening -> happening.what() == What.ASKED);
+        untold();
+        cues("LEFT OUT", standing.skipped());
+        cues("DROPPED TO END ON TIME", standing.dropped());
+        cues("DONE ALREADY", standing.already());
         cares();
     }
 
+    private String time() {
+        long taken = standing.elapsed(playing.now());
+        return standing.toCome().isEmpty() ? "It took " + clock(taken) + " of " + clock(playing.allowed()) + over(taken - playing.allowed())
+                : "Ended early, after " + clock(taken) + " of " + clock(playing.allowed()) + ".";
+    }
+
+    /** Cautions that nobody heard stand by name, a line each, the rest that was not reached as a number. */
+    private void untold() {
+        List<String> open = standing.toCome();
+        List<String> unheard = standing.keys().stream().filter(Cue::isCaution).filter(key -> open.contains(key) || standing.skipped().contains(key)).toList();
+        if (!unheard.isEmpty()) {
+            lines.add("CAUTIONS THAT WERE NOT TOLD");
+            unheard.forEach(key -> lines.add("   " + Lines.fit(words(key), width - 3)));
+            lines.add("");
+        }
+        if (!open.isEmpty()) {
+            lines.add("NOT REACHED");
+            hanging("", open.size() == 1 ? "One cue:" : open.size() + " cues, from:");
+            hanging("", words(open.get(0)));
+            lines.add("");
+        }
+    }
+
+    private static String clock(long milliseconds) {
+        return Minutes.of(Math.round(milliseconds / 1_000.0) * 1_000);
+    }
+
     private static String over(long by) {
-        return Math.abs(by) < 1_000 ? "." : by > 0 ? ", " + Minutes.of(by) + " over." : ", " + Minutes.of(-by) + " to spare.";
+        return Math.abs(by) < 1_000 ? "." : by > 0 ? ", " + clock(by) + " over." : ", " + clock(-by) + " to spare.";
     }
 
     private void parts() {
@@ -64,14 +91,14 @@ public final class RunPage {
         for (Talk.Section section : playing.sections()) {
             long planned = Planning.cues(section).stream().mapToLong(cue -> playing.planned(cue.key())).sum();
             long taken = Planning.cues(section).stream().mapToLong(cue -> standing.spent().getOrDefault(cue.key(), 0L)).sum();
-            row(section.heading(), Minutes.of(planned), Minutes.of(taken), difference(taken - planned));
+            row(section.heading(), clock(planned), clock(taken), difference(taken - planned));
         }
         lines.add("");
     }
 
     /** "+0:40" is longer than planned. */
     private static String difference(long by) {
-        return Math.abs(by) < 1_000 ? "" : (by > 0 ? "+" : "-") + Minutes.of(Math.abs(by));
+        return Math.abs(by) < 1_000 ? "" : (by > 0 ? "+" : "-") + clock(Math.abs(by));
     }
 
     private void row(String label, String planned, String taken, String difference) {
@@ -83,14 +110,10 @@ public final class RunPage {
         return " ".repeat(Math.max(0, COLUMN - text.length())) + text;
     }
 
-    private void heading(String heading) {
-        lines.add(heading);
-    }
-
     private void cues(String heading, Collection<String> keys) {
         List<String> known = keys.stream().filter(key -> playing.cue(key) != null).toList();
         if (!known.isEmpty()) {
-            heading(heading);
+            lines.add(heading);
             known.forEach(key -> hanging("", words(key)));
             lines.add("");
         }
@@ -106,7 +129,7 @@ public final class RunPage {
         List<String> cues = playing.run().happenings().stream().filter(each -> each.what() == what).map(Happening::cue).toList();
         List<String> sorted = cues.stream().distinct().sorted((a, b) -> times(cues, b) - times(cues, a)).toList();
         if (!sorted.isEmpty()) {
-            heading(heading);
+            lines.add(heading);
             sorted.forEach(key -> hanging(times(cues, key) == 1 ? "" : times(cues, key) + " times", words(key)));
             lines.add("");
         }
@@ -119,8 +142,8 @@ public final class RunPage {
     private void told(String heading, Predicate<Happening> which) {
         List<Happening> found = playing.run().happenings().stream().filter(which).toList();
         if (!found.isEmpty()) {
-            heading(heading);
-            found.forEach(each -> hanging(Minutes.of(each.at()), each.text()));
+            lines.add(heading);
+            found.forEach(each -> hanging(clock(each.at()), each.text()));
             lines.add("");
         }
     }
@@ -128,8 +151,8 @@ public final class RunPage {
     private void cares() {
         List<Happening> found = playing.run().happenings().stream().filter(each -> each.what() == What.CARE_DONE || each.what() == What.OUT).toList();
         if (!found.isEmpty()) {
-            heading("CAUTIONS SEEN TO");
-            found.forEach(each -> hanging(Minutes.of(each.at()), each.what() == What.OUT ? "samples out" : each.text().isEmpty() ? each.cue() : each.text()));
+            lines.add("CAUTIONS SEEN TO");
+            found.forEach(each -> hanging(clock(each.at()), each.what() == What.OUT ? "samples out" : each.text().isEmpty() ? each.cue() : each.text()));
             lines.add("");
         }
     }

@@ -34,6 +34,11 @@ public record Starting(Bench bench, Run.Kind kind) implements Screen {
         return new Starting(bench, Run.Kind.REHEARSAL).first(new Work.Runs(bench.desk().kept().name()));
     }
 
+    /** The program starts while a talk is not over: straight on to it, with what the disk answered. */
+    public static Next resuming(Bench bench, Optional<Message> answer) {
+        return answer.map(new Starting(bench, Run.Kind.LIVE)::update).orElseGet(() -> Next.to(bench));
+    }
+
     /** The run that was gone on with is over, and a new one begins. */
     static Next anew(Bench bench) {
         return Next.doing(new Starting(bench, Run.Kind.LIVE), new Work.LetGo());

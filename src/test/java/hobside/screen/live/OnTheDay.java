@@ -13,6 +13,8 @@ import hobside.screen.bench.Bench;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.DiskWork;
+import hobside.screen.desk.Work;
+import hobside.stage.run.Run;
 import hobside.talk.Demo;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -44,14 +46,28 @@ public final class OnTheDay {
         this.study = Study.of(Library.load(kitchen));
     }
 
-    /** On the Bench with a finished demo, in a program that has just been started. */
+    /** On the Bench with a finished demo, in a program that has just been started; what was left before is on the disk only. */
     public OnTheDay start(Size size) {
+        DiskWork disk = new DiskWork(kitchen, study, new Clock());
+        return on(Next.to(bench(disk)), size, disk);
+    }
+
+    /** The program is started while a talk is not over. */
+    public OnTheDay startIntoTheTalk() {
+        DiskWork disk = new DiskWork(kitchen, study, new Clock());
+        return on(Starting.resuming(bench(disk), disk.carryOut(new Work.Resume())), Size.HOME, disk);
+    }
+
+    private Bench bench(DiskWork disk) {
         Demo demo = kitchen.last().map(name -> kitchen.open(name, study.shelf()).value().orElseThrow().demo())
                 .orElseGet(() -> kitchen.demo(DEMO, study.shelf()).value().orElseThrow());
         Desk.Kept kept = kitchen.last().map(name -> new Desk.Kept(name, "kept")).orElse(Desk.Kept.NOT_YET);
-        DiskWork disk = new DiskWork(kitchen, study, new Clock());
         kitchen.last().ifPresent(name -> disk.opened(new Answer.Choice(Answer.Kind.DEMO, name, name)));
-        stage = VirtualStage.with(Next.to(Bench.of(Desk.of(study, demo, kept), "")), size, disk);
+        return Bench.of(Desk.of(study, demo, kept), "");
+    }
+
+    private OnTheDay on(Next first, Size size, DiskWork disk) {
+        stage = VirtualStage.with(first, size, disk);
         woken = 0;
         return this;
     }
@@ -108,8 +124,19 @@ public final class OnTheDay {
         return stage.frame().text();
     }
 
-    public Kitchen kitchen() {
-        return kitchen;
+    /** All runs as they stand in the journals on the disk, the oldest first. */
+    public List<Run> runs() {
+        return kitchen.runs().of(kitchen.last().orElseThrow()).runs();
+    }
+
+    /** The run that was begun last, as it stands on the disk. */
+    public Run run() {
+        return runs().get(runs().size() - 1);
+    }
+
+    /** The state of the talk on the screen one is on. */
+    public Playing playing() {
+        return ((Onstage) stage.screen()).playing();
     }
 
     public boolean shows(String words) {
