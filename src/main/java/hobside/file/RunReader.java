@@ -23,6 +23,9 @@ final class RunReader {
     static final int KEY = 900;
     static final int TEXT = JsonTree.MOST_TEXT;
 
+    static final int MOST_CUES = 2 * Limits.CUES;
+    static final int MOST_SECONDS = 86_400;
+
     private static final int MOST_LINES = 20_000;
 
     private static final Keys HEAD = Keys.of("hobside", "run", "demo", "begun", "slot", "plan");
@@ -31,7 +34,7 @@ final class RunReader {
 
     private static final Bounds BEGUN = Bounds.of(0, 4e12, "milliseconds since 1970", "correct the line or delete the file");
     private static final Bounds SLOT = Bounds.of(0, Limits.MINUTES, "minutes", "correct it");
-    private static final Bounds SECONDS = Bounds.of(0, 86_400, "seconds", "correct it");
+    private static final Bounds SECONDS = Bounds.of(0, MOST_SECONDS, "seconds", "correct it");
     private static final Bounds WORDING = Bounds.of(Integer.MIN_VALUE, Integer.MAX_VALUE, "", "correct it");
     private static final Bounds AT = Bounds.of(0, LONGEST, "milliseconds", "delete the line");
 
@@ -137,7 +140,7 @@ final class RunReader {
         Optional<String> demo = Ids.of(row, "demo");
         OptionalDouble begun = row.needed("begun", BEGUN);
         List<Run.Planned> plan = new ArrayList<>();
-        List<Json> rows = row.list("plan", Limits.CUES);
+        List<Json> rows = row.list("plan", MOST_CUES);
         for (int i = 0; i < rows.size(); i++) {
             Fields.of(rows.get(i), row.where().field("plan").item(i), PLANNED, row.problems()).flatMap(RunReader::planned).ifPresent(plan::add);
         }

@@ -17,8 +17,7 @@ final class RunWriter {
             plan.add(new Row().text("cue", planned.cue()).number("seconds", planned.seconds()).raw("must", Boolean.toString(planned.must()))
                     .number("wording", planned.wording()));
         }
-        String demo = SafeName.isSafe(head.demo()) ? head.demo() : SafeName.of(head.demo());
-        return line(new Row().text("hobside", RunReader.KIND).text("run", head.kind().word()).text("demo", demo).number("begun", head.begunAt())
+        return line(new Row().text("hobside", RunReader.KIND).text("run", head.kind().word()).text("demo", head.demo()).number("begun", head.begunAt())
                 .number("slot", head.slot()).rows("plan", plan));
     }
 
@@ -29,6 +28,17 @@ final class RunWriter {
 
     private static byte[] line(Row row) {
         return (row.written() + "\n").getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The same as it can be read again: a safe name, plain keys, figures within bounds. */
+    static Run.Head cleaned(Run.Head head) {
+        List<Run.Planned> plan = new ArrayList<>();
+        for (Run.Planned planned : head.plan().subList(0, Math.min(RunReader.MOST_CUES, head.plan().size()))) {
+            int seconds = Math.max(0, Math.min(RunReader.MOST_SECONDS, planned.seconds()));
+            plan.add(new Run.Planned(cleaned(planned.cue(), RunReader.KEY, false), seconds, planned.must(), planned.wording()));
+        }
+        String demo = SafeName.isSafe(head.demo()) ? head.demo() : SafeName.of(head.demo());
+        return new Run.Head(head.kind(), demo, head.begunAt(), Math.max(0, Math.min(Limits.MINUTES, head.slot())), plan);
     }
 
     /** The same as it can be read again: within bounds, without what a terminal could obey. */

@@ -83,14 +83,14 @@ public final class Runs {
 
     /** Begins a journal. The run goes on even if it cannot be written. */
     public Begun begin(Run.Head head) {
-        Open open = new Open(new Run(head, List.of()), name(head), null);
-        open.lines.add(RunWriter.head(head));
+        Run.Head clean = RunWriter.cleaned(head);
+        Open open = new Open(new Run(clean, List.of()), name(clean), null);
+        open.lines.add(RunWriter.head(clean));
         return new Begun(open, written(open));
     }
 
     private static String name(Run.Head head) {
-        String demo = SafeName.isSafe(head.demo()) ? head.demo() : SafeName.of(head.demo());
-        return demo + RUN + DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT)
+        return head.demo() + RUN + DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss", Locale.ROOT)
                 .format(Instant.ofEpochMilli(head.begunAt()).atZone(ZoneId.systemDefault()));
     }
 
@@ -113,8 +113,8 @@ public final class Runs {
             mark(open);
             return Optional.empty();
         } catch (IOException | RuntimeException fault) {
-            return Optional.of("The run goes on, but is only in memory. " + SafeFile.said(fault, scripts.resolve(open.name + ENDING))
-                    + " The next key tries again.");
+            return Optional.of("This run is only in memory: " + SafeFile.why(fault, scripts.resolve(open.name + ENDING))
+                    + ". It goes on, and the next key tries again.");
         }
     }
 
@@ -198,11 +198,12 @@ public final class Runs {
 
     /** All runs of a demo. Nothing is written, whatever is found. */
     public Found of(String demo) {
+        String beginning = (SafeName.isSafe(demo) ? demo : SafeName.of(demo)) + RUN;
         List<Run> runs = new ArrayList<>();
         List<InputProblem> problems = new ArrayList<>();
         for (Path path : kitchen.list(scripts, ENDING, problems)) {
             String name = path.getFileName().toString();
-            if (isRun(name) && name.startsWith(demo + RUN)) {
+            if (isRun(name) && name.startsWith(beginning)) {
                 Read<RawFile> file = kitchen.read(path);
                 problems.addAll(file.problems());
                 file.value().ifPresent(raw -> add(RunReader.read(raw), runs, problems));

@@ -68,6 +68,15 @@ final class SafeFile {
                 + "). Nothing in the old file has changed; save again or choose another kitchen folder with --kitchen.";
     }
 
+    /** Why a file could not be written, in a few words for the middle of a sentence. */
+    static String why(Exception fault, Path target) {
+        if (fault instanceof AccessDeniedException || fault instanceof ReadOnlyFileSystemException || isSaid(fault, "read-only")) {
+            return Shown.of(String.valueOf(target.getParent())) + " may only be read, not written to";
+        }
+        return isSaid(fault, "no space") || isSaid(fault, "quota") ? "the disk is full"
+                : Shown.of(String.valueOf(target.getFileName())) + " could not be written (" + Shown.of(fault.getClass().getSimpleName() + reason(fault)) + ")";
+    }
+
     private static boolean isSaid(Exception fault, String words) {
         return reason(fault).toLowerCase(Locale.ROOT).contains(words);
     }

@@ -54,6 +54,7 @@ class BadInputTest {
             case "foods" -> FoodFiles.read(List.of(file), SHELF);
             case "prices" -> PriceReader.read(file, SHELF);
             case "dish", "demo" -> DemoReader.read(file, SHELF);
+            case "run" -> new Rejected<>(RunReader.read(file).problems());
             case "factors" -> CookeryReader.read(List.of(file));
             default -> throw new IllegalArgumentException("no reader for " + file.name());
         };
@@ -67,7 +68,7 @@ class BadInputTest {
         }
     }
 
-    private static final int COUNT = 71;
+    private static final int COUNT = 81;
 
     @Test
     void a_million_brackets_are_too_deep_and_do_no_harm() {
