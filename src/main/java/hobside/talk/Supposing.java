@@ -38,10 +38,12 @@ public final class Supposing {
         return on ? title : words.say("asked.not", Map.of("title", title));
     }
 
-    /** "use 300 ml of evaporated milk". */
+    /** "use 300 ml of evaporated milk, non-fat"; a food of the dish itself is told by its first word alone. */
     public String amount(Demo demo, Food food, Amount amount) {
         Called called = new Called(demo, words);
-        return words.say("asked.amount", Map.of("amount", called.amount(amount), "food", called.brief(food)));
+        boolean own = demo.dish().ingredients().stream().anyMatch(each -> each.food().id().equals(food.id()));
+        String name = own ? called.brief(food) : called.whole(food);
+        return words.say("asked.amount", Map.of("amount", called.amount(amount), "food", name));
     }
 
     /** Two or three sentences to say aloud: what all of it together does to a plate, from today's plan to the other. */

@@ -4,9 +4,9 @@ import hobside.screen.Frame;
 import hobside.screen.Style;
 
 /** Digits five rows high and made of blocks, each six columns wide and the point two: readable from the back of a hall. */
-final class BigDigits {
+public final class BigDigits {
 
-    static final int HEIGHT = 5;
+    public static final int HEIGHT = 5;
     private static final int WIDE = 7;
 
     /** Five rows of three dots each for 0 to 9; a dot is drawn two columns wide. */
@@ -18,7 +18,7 @@ final class BigDigits {
     private BigDigits() {}
 
     /** How many columns a number takes. */
-    static int width(String number) {
+    public static int width(String number) {
         int wide = 0;
         for (char each : number.toCharArray()) {
             wide += Character.isDigit(each) ? WIDE : 3;
@@ -27,7 +27,7 @@ final class BigDigits {
     }
 
     /** Draws a number and returns the column after it. Only digits, points and commas are drawn. */
-    static int draw(Frame frame, int row, int column, String number) {
+    public static int draw(Frame frame, int row, int column, String number) {
         int at = column;
         for (char each : number.toCharArray()) {
             if (Character.isDigit(each)) {

@@ -150,7 +150,8 @@ public final class Notions {
 
     private Notion measured(Plan plan, Standing of, Quantity quantity, Optional<Change> change) {
         Demo changed = demo.with(plan);
-        String title = "use " + quantity.amount().written() + " of " + Names.brief(of.food().name());
+        boolean own = of.base().filter(base -> base.food().id().equals(of.food().id())).isPresent();
+        String title = "use " + quantity.amount().written() + " of " + (own ? Names.brief(of.food().name()) : of.food().name());
         return new Notion(changed, title, supposing.amount(changed, of.food(), quantity.amount()), change);
     }
 

@@ -96,7 +96,7 @@ public final class WhatIf {
     }
 
     /** Why it cannot be made, if what it plans cannot. */
-    Optional<String> blocked(Notion notion) {
+    public Optional<String> blocked(Notion notion) {
         Map<Change, String> all = blocked(notion.demo().plan());
         return notion.change().flatMap(change -> Optional.ofNullable(all.get(change)));
     }
@@ -116,7 +116,7 @@ public final class WhatIf {
         List<String> undone = new ArrayList<>();
         blocked(other.plan()).forEach((change, why) -> {
             if (!blocked.contains(change)) {
-                undone.add("can no longer " + Names.title(change, other.dish(), other.plan()) + ": " + why);
+                undone.add("cannot " + Names.title(change, other.dish(), other.plan()) + ": " + why);
             }
         });
         return undone;
