@@ -23,7 +23,8 @@ public final class Bench {
             case "words" -> WordsBench.main(rest);
             case "advice" -> AdviceBench.main(rest);
             case "talk" -> TalkBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, advice or accuracy, found \"" + which + "\"");
+            case "whatif" -> WhatIfBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, whatif, advice or accuracy, found \"" + which + "\"");
         }
     }
 }

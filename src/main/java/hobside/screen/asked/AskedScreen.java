@@ -31,9 +31,9 @@ public record AskedScreen(Below below, AnswerIndex index, Typing typing, List<An
 
     /** The keys. Letters are typed, so all else is a key of its own. */
     enum Action implements Keys.Bound {
+        CHOOSE("down up", ""),
         ANSWERED("enter", "answered, go on"),
-        LATER("ctrl-n", "note it, answer later"),
-        CHOOSE("down up", "other answers"),
+        LATER("ctrl-n", "note it for later"),
         BACK("escape ctrl-c", "back");
 
         private final Keys.Binding binding;

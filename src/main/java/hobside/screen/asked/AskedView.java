@@ -20,7 +20,7 @@ final class AskedView {
 
     static void draw(AskedScreen screen, Frame frame) {
         frame.put(0, 1, "Asked", Style.TITLE);
-        frame.put(0, 8, "type a few words of the question, in any of the languages", Style.QUIET);
+        frame.put(0, 8, Lines.fit("type a few words of the question, in any language we have", frame.width() - 9), Style.QUIET);
         frame.horizontal(1, 0, frame.width() - 1);
         screen.typing().draw(frame, 2, 1, frame.width() - 2);
         list(screen, frame.part(new Area(TOP, 0, LIST, frame.width())));
@@ -52,7 +52,7 @@ final class AskedView {
         int step = lines.size() * 2 - 1 <= room ? 2 : 1;
         for (int i = 0; i < lines.size() && i * step < room; i++) {
             boolean cut = (i + 1) * step >= room && i + 1 < lines.size();
-            frame.put(2 + i * step, MARGIN, cut ? Lines.fit(lines.get(i), frame.width() - 2 * MARGIN - 2) + Glyphs.ELLIPSIS : lines.get(i), Style.STRONG);
+            frame.put(2 + i * step, MARGIN, cut ? Lines.fit(lines.get(i) + Glyphs.ELLIPSIS, frame.width() - 2 * MARGIN) : lines.get(i), Style.STRONG);
         }
     }
 

@@ -94,7 +94,8 @@ final class MissingView {
             case NOT_ON_THE_BENCH -> "Not on the bench: it would have to be fetched";
         };
         row = wrapped(row, place + "; " + remedy.role().words() + ". " + remedy.role().handling(), remedy.place().isAtHand() ? Style.STRONG : Style.WARN, 2);
-        row = wrapped(row, "Order: no new allergen; at hand; does its work; least away from the dish; least saturated fat.", Style.QUIET, frame.width() < WIDE ? 1 : 2);
+        row = wrapped(row, frame.width() < WIDE ? "Order: allergens, at hand, its work, near, least fat." : "Order: no new allergen, at hand, does its work, near the dish, least sat. fat.",
+                Style.QUIET, 1);
         words(found.words(), row);
     }
 
@@ -102,7 +103,7 @@ final class MissingView {
         int row = from;
         List<String> lines = Lines.wrap(words, frame.width() - 2);
         for (int i = 0; i < Math.min(most, lines.size()); i++) {
-            String line = i == most - 1 && lines.size() > most ? Lines.fit(lines.get(i), frame.width() - 4) + Glyphs.ELLIPSIS : lines.get(i);
+            String line = i == most - 1 && lines.size() > most ? Lines.fit(lines.get(i) + Glyphs.ELLIPSIS, frame.width() - 2) : lines.get(i);
             frame.put(row++, 1, line, style);
         }
         return row;

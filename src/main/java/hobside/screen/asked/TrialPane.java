@@ -143,7 +143,7 @@ final class TrialPane {
         for (int i = 0; i < Math.min(room, lines.size()); i++) {
             boolean cut = i == room - 1 && lines.size() > room;
             frame.put(row, 1, i == 0 ? label : "", Style.QUIET);
-            frame.put(row++, indent, cut ? Lines.fit(lines.get(i), frame.width() - indent - 2) + Glyphs.ELLIPSIS : lines.get(i), style);
+            frame.put(row++, indent, cut ? Lines.fit(lines.get(i) + Glyphs.ELLIPSIS, frame.width() - indent - 1) : lines.get(i), style);
         }
     }
 }

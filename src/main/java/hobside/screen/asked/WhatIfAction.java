@@ -14,7 +14,7 @@ enum WhatIfAction implements Keys.Bound {
     ANOTHER(WhatIfScreen.Mode.WAYS, "tab", "and another"),
     ANOTHER_AMOUNT(WhatIfScreen.Mode.AMOUNT, "tab", "and another"),
     FIND(WhatIfScreen.Mode.WAYS, "f", "another food"),
-    AMOUNT(WhatIfScreen.Mode.WAYS, "a", "amount"),
+    AMOUNT(WhatIfScreen.Mode.WAYS, "a", "how much"),
     LET_GO(null, "escape", "let it go"),
     BACK(WhatIfScreen.Mode.CHOOSE, "escape", "back"),
     OUT(null, "ctrl-c", "");

@@ -79,6 +79,11 @@ public record WhatIfScreen(Over over, List<Notion> laid, At at, Trial trial) imp
             return ways.size() + (about.isEmpty() ? 1 : 2);
         }
 
+        /** On the row of another amount of the ingredient itself. */
+        Asked onAmount() {
+            return at(size() - 1);
+        }
+
         Asked at(int row) {
             return new Asked(about, ways, row);
         }
@@ -239,6 +244,11 @@ public record WhatIfScreen(Over over, List<Notion> laid, At at, Trial trial) imp
                 : new WhatIfScreen(over, laid, at.in(Mode.AMOUNT), trial).typed(typing);
     }
 
+    /** A number typed at once is about the ingredient itself, whatever food is under the cursor. */
+    private WhatIfScreen ofItself() {
+        return new WhatIfScreen(over, laid, at.with(at.asked().onAmount()), trial);
+    }
+
     /** Whose amount is asked: what the way under the cursor brings in, or the ingredient itself. */
     private String measured() {
         return at.asked().about().isEmpty() ? at.asked().notion().flatMap(Notion::change).map(change -> change.of()).orElse("") : at.asked().about();
@@ -254,7 +264,7 @@ public record WhatIfScreen(Over over, List<Notion> laid, At at, Trial trial) imp
     private WhatIfScreen moved(Key key) {
         return switch (at.mode()) {
             case CHOOSE -> new WhatIfScreen(over, laid, at.with(at.pick().after(key)), trial);
-            case WAYS -> isDigit(key) ? amount(Typing.EMPTY.after(key)) : tried(at.with(at.asked().at(Cursor.after(key, at.asked().cursor(), at.asked().size()))));
+            case WAYS -> isDigit(key) && !at.asked().about().isEmpty() ? ofItself().amount(Typing.EMPTY.after(key)) : tried(at.with(at.asked().at(Cursor.after(key, at.asked().cursor(), at.asked().size()))));
             case AMOUNT -> typed(at.typing().after(key));
         };
     }

@@ -29,11 +29,14 @@ public final class AnswerIndex {
     /** Down to this, answers are worth a look, though none is shown unasked. */
     static final double PERHAPS = 0.2;
 
-    /** A word that nothing here knows counts half: people tell of themselves when they ask. */
-    private static final double UNKNOWN = 0.5;
+    /** A word that nothing here knows counts less: people tell of themselves when they ask. */
+    private static final double UNKNOWN = 0.75;
 
     /** How much it counts that the prepared question is asked whole. */
     private static final double WHOLE = 0.2;
+
+    /** A myth answers something narrower than it sounds, so a general answer goes before it. */
+    private static final double NARROW = 0.85;
 
     private final List<Prepared> all;
     private final Set<String> stop = new HashSet<>();
@@ -169,7 +172,8 @@ public final class AnswerIndex {
         }
 
         double of(int index) {
-            return (1 - WHOLE) * given[index] / asked + WHOLE * whole(index);
+            double score = (1 - WHOLE) * given[index] / asked + WHOLE * whole(index);
+            return all.get(index).key().startsWith("myth:") ? score * NARROW : score;
         }
 
         /** The part of the prepared question that was asked, its rare words counting more. */

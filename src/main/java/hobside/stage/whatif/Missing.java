@@ -142,16 +142,22 @@ public final class Missing {
     private Optional<Remedy> instead(Candidate candidate) {
         Food food = candidate.food();
         boolean here = bench.contains(food.id());
-        Quantity quantity = Standing.grams(food, gone.quantity().edible().value() * candidate.ratio());
+        Quantity quantity = usual(food).orElseGet(() -> Standing.grams(food, gone.quantity().edible().value() * candidate.ratio()));
         Notion notion = notions().food(gone.id(), food, quantity);
         String label = food.name() + ", " + quantity.amount().written();
         Remedy.Place place = here ? Remedy.Place.ON_THE_BENCH : Remedy.Place.NOT_ON_THE_BENCH;
         return whatIf.blocked(notion).isPresent() ? Optional.empty() : Optional.of(remedy(notion, label, place, candidate.role()));
     }
 
+    /** What the missing food was put in place of goes back in as the dish has it. */
+    private Optional<Quantity> usual(Food food) {
+        return gone.base().filter(base -> base.food().id().equals(food.id())).map(Ingredient::quantity);
+    }
+
     private Remedy without() {
         Set<String> parts = new HashSet<>();
         book.of(gone.food().id()).forEach(swap -> parts.add(swap.part()));
+        gone.base().flatMap(base -> book.between(base.food().id(), gone.food().id())).ifPresent(swap -> parts.add(swap.part()));
         Optional<String> part = parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts.stream().sorted().toList()));
         Notion notion = notions().without(gone.id());
         return remedy(notion, "leave it out", Remedy.Place.NONE_NEEDED, new Remedy.Role(Remedy.Kept.LOST, part, ""));

@@ -51,7 +51,7 @@ public record Remedy(Notion notion, String label, Place place, Role role, Compar
             return switch (kept) {
                 case KEPT -> "does its work: " + part.orElse("");
                 case UNKNOWN -> "the book does not know whether it does its work";
-                case LOST -> part.map(work -> "its work is left undone: " + work).orElse("without it");
+                case LOST -> part.map(work -> "its work is left undone: " + work).orElse("nothing takes its place");
             };
         }
     }

@@ -46,7 +46,7 @@ public final class WhatIf {
         this.ground = ground;
         this.kit = Kit.typical(ground.books().cookery()).remembering();
         this.usual = Ledger.totals(plan.dish(), List.of(), ground.books(), kit);
-        this.planned = Ledger.totals(plan.dish(), plan.plan().told(), ground.books(), kit);
+        this.planned = totals(plan.plan());
         this.blocked = blocked(plan.plan()).keySet();
         this.cautions = due(plan).stream().map(Cautions.Due::said).collect(Collectors.toSet());
         this.breaks = new Breaks(plan, ground, usual, planned);
@@ -92,7 +92,14 @@ public final class WhatIf {
 
     /** The totals with one "what if", as when many are set side by side. */
     Totals totals(Notion notion) {
-        return Ledger.totals(plan.dish(), notion.demo().plan().told(), ground.books(), kit);
+        return totals(notion.demo().plan());
+    }
+
+    /** As the ledger has it: what cannot be made counts nowhere, not even where an uncertain factor would leave room for it. */
+    private Totals totals(Plan other) {
+        Set<Change> not = blocked(other).keySet();
+        List<Change> made = other.told().stream().filter(change -> !not.contains(change)).toList();
+        return Ledger.totals(plan.dish(), made, ground.books(), kit);
     }
 
     /** Why it cannot be made, if what it plans cannot. */
