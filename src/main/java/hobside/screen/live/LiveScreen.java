@@ -1,13 +1,17 @@
 package hobside.screen.live;
 
+import hobside.screen.Effect;
 import hobside.screen.Frame;
 import hobside.screen.Message;
 import hobside.screen.Next;
+import hobside.screen.bench.Bench;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
 import hobside.stage.run.CareClock;
 import hobside.stage.run.Happening;
 import hobside.stage.run.Happening.What;
+import hobside.talk.Demo;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -54,6 +58,19 @@ public record LiveScreen(Playing playing, String said, int scroll, boolean resum
     /** Something has happened: asked to be written down. */
     Next happening(What what, String cue, String text) {
         return Next.doing(this, new Work.Happened(what, cue, text));
+    }
+
+    /** A change tried out on the way is part of the demo from now on, and the run says so. */
+    Next keeping(Demo changed, String words) {
+        Next kept = playing.bench().changed(changed, words).over(bench -> with(playing.over((Bench) bench)));
+        List<Effect> effects = new ArrayList<>(kept.effects());
+        effects.add(new Work.Happened(What.KEPT, playing.standing().cue().orElse(""), words));
+        return new Next(kept.screen(), effects);
+    }
+
+    /** A question from the audience is written down. */
+    Next asked(String question, boolean answered) {
+        return happening(What.ASKED, playing.standing().cue().orElse(""), answered ? question : question + " (to be answered later)");
     }
 
     @Override

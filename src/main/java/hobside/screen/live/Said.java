@@ -22,7 +22,8 @@ public final class Said {
             case CARE_DONE -> "Noted, with the time.";
             case OUT -> "The samples are out from now on.";
             case RESUMED -> "Gone on with the run that was broken off. N begins anew.";
-            case ON, BACK, JUMP, KEPT, CARE_ASKED, CLOCK, OVER -> "";
+            case KEPT -> happening.text();
+            case ON, BACK, JUMP, CARE_ASKED, CLOCK, OVER -> "";
         };
     }
 

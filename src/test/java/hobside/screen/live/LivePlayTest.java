@@ -105,7 +105,7 @@ class LivePlayTest {
     void keys_that_open_something_and_close_it_again_leave_no_trace() {
         tell(3, 10);
         Run before = day.run();
-        for (String keys : List.of("j escape", "l escape", "b b", "n escape", "? escape", "escape x", "escape page-down", "down up", "u", "N")) {
+        for (String keys : List.of("j escape", "l escape", "b b", "n escape", "? escape", "escape x", "escape page-down", "down up", "u", "N", "w escape", "m escape", "q escape")) {
             day.play(keys);
             assertEquals(before, day.run(), keys);
             assertTrue(day.shows("cue 4 of"), keys);
