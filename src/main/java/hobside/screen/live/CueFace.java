@@ -60,9 +60,14 @@ public final class CueFace {
         Frame rows = frame.part(new Area(KIND, MARGIN, KIND_ROWS, frame.width() - 2 * MARGIN));
         int at = large(rows, word(cue), cue.kind() == Cue.Kind.TAKE_CARE ? Style.WARN : Style.BOARD) + 3;
         rows.put(0, at, Lines.fit(who(cue), rows.width() - at), Style.QUIET);
-        int row = 1;
-        for (String line : Lines.wrap(said.isEmpty() ? needs(cue) : said, rows.width() - at)) {
-            rows.put(row++, at, line, said.isEmpty() ? Style.QUIET : Style.STRONG);
+        List<String> beside = Lines.wrap(said.isEmpty() ? needs(cue) : said, rows.width() - at);
+        Style style = said.isEmpty() ? Style.QUIET : Style.STRONG;
+        if (beside.size() >= KIND_ROWS) {
+            frame.put(KIND + KIND_ROWS, MARGIN, Lines.fit(said.isEmpty() ? needs(cue) : said, frame.width() - 2 * MARGIN), style);
+            return;
+        }
+        for (int i = 0; i < beside.size(); i++) {
+            rows.put(i + 1, at, beside.get(i), style);
         }
     }
 

@@ -21,9 +21,8 @@ public final class Said {
             case TAKEN_BACK -> "Nothing is dropped any more.";
             case CARE_DONE -> "Noted, with the time.";
             case OUT -> "The samples are out from now on.";
-            case RESUMED -> "Gone on with the run that was broken off. N begins anew.";
             case KEPT -> happening.text();
-            case ON, BACK, JUMP, CARE_ASKED, CLOCK, OVER -> "";
+            case ON, BACK, JUMP, CARE_ASKED, CLOCK, RESUMED, OVER -> "";
         };
     }
 

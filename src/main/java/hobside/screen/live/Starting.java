@@ -92,7 +92,7 @@ public record Starting(Bench bench, Run.Kind kind) implements Screen {
             return RehearseScreen.begun(playing, trouble);
         }
         boolean resumed = !begun.run().happenings().isEmpty();
-        return LiveScreen.begun(playing, trouble.isEmpty() && resumed ? "Gone on with the talk that was broken off. N begins anew." : trouble, resumed);
+        return LiveScreen.begun(playing, trouble.isEmpty() && resumed ? "Gone on where the talk broke off. N begins anew." : trouble, resumed);
     }
 
     @Override

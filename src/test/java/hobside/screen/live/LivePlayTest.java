@@ -129,7 +129,7 @@ class LivePlayTest {
 
     @Test
     void skipped_and_done_already_are_told_apart_after_the_talk() {
-        day.play("x a escape e page-down");
+        day.play("x a escape e page-down page-down");
         assertEquals(List.of(What.SKIP, What.ALREADY, What.OVER), happened());
         assertTrue(day.shows("LEFT OUT") && day.shows("DONE ALREADY"), day.text());
     }
@@ -221,12 +221,12 @@ class LivePlayTest {
 
     @Test
     void the_clock_goes_on_below_whatever_lies_over_it() {
-        for (String keys : List.of("j", "l", "b", "n", "?", "escape", "c")) {
+        for (String keys : List.of("j", "l", "b", "n", "?", "escape", "c", "w", "m", "q")) {
             OnTheDay other = day.play(keys).later(60);
             other.play(keys.equals("b") ? "b" : "escape");
         }
         day.later(0.1);
-        assertEquals(7 * 60, day.playing().standing().elapsed(day.playing().now()) / 1_000);
+        assertEquals(10 * 60, day.playing().standing().elapsed(day.playing().now()) / 1_000);
     }
 
     @Test
@@ -316,6 +316,29 @@ class LivePlayTest {
         day.play("L");
         assertTrue(day.shows("cue 1 of"));
         assertEquals(2, day.runs().size());
+    }
+
+    @Test
+    void what_is_kept_of_a_what_if_is_in_the_demo_and_in_the_run_and_the_place_is_the_same() {
+        tell(4, 10);
+        int changes = day.playing().bench().demo().plan().size();
+        day.play("w b a enter 3 enter");
+        assertTrue(day.stage().screen() instanceof LiveScreen, day.text());
+        assertEquals(What.KEPT, happened().get(happened().size() - 1));
+        assertTrue(day.shows("cue 5 of"), day.text());
+        assertEquals(changes + 1, day.playing().bench().demo().plan().size());
+        day.later(30).startIntoTheTalk();
+        assertTrue(day.shows("cue 5 of") && day.shows("1:10 of"), day.text());
+        assertEquals(changes + 1, day.playing().bench().demo().plan().size());
+    }
+
+    @Test
+    void a_question_is_noted_in_the_words_of_whoever_asks() {
+        day.play("q").type("is there a ferry home").play("ctrl-n");
+        assertTrue(day.shows("The question is noted."), day.text());
+        assertEquals("is there a ferry home (to be answered later)", day.run().happenings().get(0).text());
+        day.play("escape e page-down");
+        assertTrue(day.shows("is there a ferry home"), day.text());
     }
 
     @Test

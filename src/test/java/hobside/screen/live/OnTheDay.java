@@ -20,7 +20,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
-import java.util.Optional;
 
 /** A presenter with a real kitchen folder and a clock that the test moves: keys, seconds, and the end of the program at any moment. */
 public final class OnTheDay {
@@ -31,7 +30,10 @@ public final class OnTheDay {
     private final Study study;
     private long now = Instant.parse("2026-11-02T18:00:00Z").toEpochMilli();
     private VirtualStage stage;
-    private int woken;
+    private static final long NEVER = Long.MAX_VALUE;
+
+    private int seen;
+    private long due = NEVER;
     private int wakes;
 
     private final class Clock implements InstantSource {
@@ -68,8 +70,9 @@ public final class OnTheDay {
 
     private OnTheDay on(Next first, Size size, DiskWork disk) {
         stage = VirtualStage.with(first, size, disk);
-        woken = 0;
-        return this;
+        seen = 0;
+        due = NEVER;
+        return heard();
     }
 
     public OnTheDay start() {
@@ -78,42 +81,43 @@ public final class OnTheDay {
 
     public OnTheDay play(String keys) {
         stage.play(keys);
-        return this;
+        return heard();
     }
 
     public OnTheDay type(String text) {
         stage.type(text);
-        return this;
+        return heard();
     }
 
     /** So many seconds go by, with the wakes that were asked for. */
     public OnTheDay later(double seconds) {
         long end = now + Math.round(seconds * 1_000);
-        Optional<Long> wake = lastWake();
-        while (wake.isPresent() && now + wake.get() <= end) {
-            now += wake.get();
+        while (due <= end) {
+            now = due;
+            due = NEVER;
             wakes++;
-            woken = stage.carriedOut().size();
             stage.tell(new Message.Woken(Instant.ofEpochMilli(now)));
-            wake = lastWake();
+            heard();
         }
         now = end;
+        return this;
+    }
+
+    /** A later wake takes the place of an earlier one. */
+    private OnTheDay heard() {
+        List<Effect> all = stage.carriedOut();
+        for (Effect effect : all.subList(seen, all.size())) {
+            if (effect instanceof Wake wake) {
+                due = now + wake.after().toMillis();
+            }
+        }
+        seen = all.size();
         return this;
     }
 
     /** How often the screen was woken up so far. */
     public int wakes() {
         return wakes;
-    }
-
-    private Optional<Long> lastWake() {
-        List<Effect> all = stage.carriedOut();
-        for (int i = all.size() - 1; i >= woken; i--) {
-            if (all.get(i) instanceof Wake wake) {
-                return Optional.of(wake.after().toMillis());
-            }
-        }
-        return Optional.empty();
     }
 
     public VirtualStage stage() {
