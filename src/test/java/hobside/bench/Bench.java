@@ -24,7 +24,8 @@ public final class Bench {
             case "advice" -> AdviceBench.main(rest);
             case "talk" -> TalkBench.main(rest);
             case "late" -> LateBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, late, advice or accuracy, found \"" + which + "\"");
+            case "whatif" -> WhatIfBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, late, whatif, advice or accuracy, found \"" + which + "\"");
         }
     }
 }

@@ -10,6 +10,7 @@ import hobside.screen.clock.ClockScreen;
 import hobside.screen.board.BoardScreen;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
+import hobside.screen.live.Starting;
 import hobside.screen.offers.DetailScreen;
 import hobside.screen.offers.OffersScreen;
 import hobside.screen.prices.PricesScreen;
@@ -63,6 +64,8 @@ final class BenchUpdate {
             case REMOVE -> remove(bench);
             case BOARD -> Next.to(BoardScreen.of(bench));
             case TALK -> Next.to(TalkScreen.of(bench));
+            case REHEARSE -> Starting.rehearsal(bench);
+            case LIVE -> Starting.live(bench);
             case ADVICE -> Next.to(AdviceScreen.of(bench));
             case CLOCK -> Next.to(ClockScreen.of(bench));
             case FOODS -> Next.to(ShelfScreen.of(bench));
