@@ -5,7 +5,7 @@ import java.util.Arrays;
 
 /**
  * Runs one of the measurements. {@code start} and {@code keys} need the built jar and launcher in target, {@code bring} for its
- * starts; {@code ledger}, {@code words}, {@code advice} and {@code accuracy FOLDER} need nothing but the classes.
+ * starts; {@code ledger}, {@code words}, {@code advice}, {@code order} and {@code accuracy FOLDER} need nothing but the classes.
  */
 public final class Bench {
     private Bench() {}
@@ -23,7 +23,8 @@ public final class Bench {
             case "words" -> WordsBench.main(rest);
             case "advice" -> AdviceBench.main(rest);
             case "talk" -> TalkBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, advice or accuracy, found \"" + which + "\"");
+            case "order" -> OrderBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, advice or accuracy, found \"" + which + "\"");
         }
     }
 }
