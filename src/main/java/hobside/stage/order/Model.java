@@ -17,6 +17,8 @@ final class Model {
 
     private static final int LARGE = 40;
 
+    private static final int LITTLE = 4;
+
     final Facts facts;
     final Engine engine;
     final int end;
@@ -37,7 +39,8 @@ final class Model {
             rules(Runs.of(engine.trail, facts, r));
         }
         for (int[] group : new Packing(facts).groups(GROUPS)) {
-            engine.rule(new Energy(Runs.apart(engine.trail, facts, group), engine.trail, group.length > LARGE ? 1 : Integer.MAX_VALUE));
+            Runs runs = Runs.apart(engine.trail, facts, group);
+            engine.rule(new Energy(runs, engine.trail, deepest(runs)));
         }
         energies.forEach(engine::rule);
     }
@@ -92,8 +95,13 @@ final class Model {
         if (all > forwards.capacity) {
             engine.rule(new TimeTable(forwards));
             engine.rule(new TimeTable(forwards.backwards()));
-            energies.add(new Energy(forwards, engine.trail, 1));
+            energies.add(new Energy(forwards, engine.trail, deepest(forwards)));
         }
+    }
+
+    /** Where there is little of a resource, energy says much and is worth its time throughout: found by trying on invented demos. */
+    private static int deepest(Runs runs) {
+        return runs.capacity <= LITTLE && runs.count <= LARGE ? Integer.MAX_VALUE : 1;
     }
 
     int[] starts() {
