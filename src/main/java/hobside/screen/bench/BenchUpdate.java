@@ -67,7 +67,7 @@ final class BenchUpdate {
             case REHEARSE -> Starting.rehearsal(bench);
             case LIVE -> Starting.live(bench);
             case ADVICE -> Next.to(AdviceScreen.of(bench));
-            case CLOCK -> Next.to(ClockScreen.of(bench));
+            case CLOCK -> ClockScreen.of(bench);
             case FOODS -> Next.to(ShelfScreen.of(bench));
             case PRICES -> Next.to(PricesScreen.of(bench));
             case SAVE -> Next.doing(bench.saying("Saving..."), new Work.Save(bench.demo(), bench.desk().kept().name()));

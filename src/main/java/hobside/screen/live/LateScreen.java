@@ -47,8 +47,8 @@ record LateScreen(LiveScreen back, Outlook outlook) implements Screen {
         Playing playing = live.playing();
         List<CatchUp.Remaining> remainder = playing.remainder();
         long left = playing.left();
-        long remaining = remainder.stream().mapToLong(CatchUp.Remaining::seconds).sum() * 1_000;
-        return new LateScreen(live, new Outlook(remaining, left, CatchUp.of(remainder, (int) Math.floorDiv(left, 1_000L))));
+        CatchUp.Answer answer = CatchUp.of(remainder, (int) Math.floorDiv(left, 1_000L));
+        return new LateScreen(live, new Outlook(CatchUp.ends(remainder) * 1_000L, left, answer));
     }
 
     @Override

@@ -52,8 +52,8 @@ public final class Playing {
     /** The talk with its cues and their sections by key; worked out once. */
     private record Script(Talk talk, List<String> keys, Map<String, Cue> cues, Map<String, Talk.Section> sections, CareClock care) {
 
-        static Script of(Bench bench) {
-            Talk talk = Scripts.talk(bench.demo(), bench.desk().study());
+        static Script of(Bench bench, Run.Head head) {
+            Talk talk = Scripts.arranged(bench.demo(), bench.desk().study(), head.plan().stream().map(Run.Planned::cue).toList());
             List<String> keys = new ArrayList<>();
             Map<String, Cue> cues = new HashMap<>();
             Map<String, Talk.Section> sections = new HashMap<>();
@@ -77,8 +77,8 @@ public final class Playing {
 
     /** A run of the bench's talk that goes on from here. */
     static Playing of(Bench bench, Answer.Begun begun) {
-        Script script = Script.of(bench);
         Run run = begun.run();
+        Script script = Script.of(bench, run.head());
         long now = run.happenings().stream().mapToLong(Happening::at).max().orElse(0);
         return new Playing(bench, script, new Moment(run, begun.zero(), now), run.standing(script.keys()));
     }
@@ -100,7 +100,7 @@ public final class Playing {
         if (changed.demo().equals(bench.demo())) {
             return new Playing(changed, script, moment, standing);
         }
-        Script fresh = Script.of(changed);
+        Script fresh = Script.of(changed, run().head());
         return new Playing(changed, fresh, moment, standing.withTalk(fresh.keys()));
     }
 
@@ -186,12 +186,9 @@ public final class Playing {
         return allowed() - standing.elapsed(now());
     }
 
-    /** What remains of the talk, with the planned times of this run. */
+    /** What remains of the talk, with the planned times of this run and the pots that must be ready. */
     public List<CatchUp.Remaining> remainder() {
-        Map<String, Integer> planned = new HashMap<>();
-        run().head().plan().forEach(each -> planned.putIfAbsent(each.cue(), each.seconds()));
-        Timing timing = Timing.at(bench.demo().script().pacing()).knowing(planned);
-        return Remainder.of(script.talk(), timing, standing, now());
+        return Pots.waitedFor(this, Remainder.of(script.talk(), Timing.at(bench.demo().script().pacing()).knowing(Pots.ownSeconds(this)), standing, now()));
     }
 
     /** A wake at the next full second of the clock, and a little after it, so that it has come for certain. */

@@ -9,13 +9,16 @@ import hobside.screen.bench.Bench;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
 import hobside.screen.rehearse.RehearseScreen;
+import hobside.stage.RunningOrder;
 import hobside.stage.run.Measured;
 import hobside.stage.run.Planning;
 import hobside.stage.run.Run;
 import hobside.talk.Script;
 import hobside.talk.Talk;
 import hobside.talk.Timing;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -77,11 +80,15 @@ public record Starting(Bench bench, Run.Kind kind) implements Screen {
         return answer instanceof Answer.Failed failed ? Optional.of(Next.to(bench.saying(failed.words()))) : Optional.empty();
     }
 
+    /** The plan is the running order where there is one, else the talk as it is written. */
     private Run.Head head(List<Run> runs) {
-        Talk talk = talk();
         Script.Pacing pacing = bench.demo().script().pacing();
-        Timing timing = Timing.at(pacing).knowing(Measured.of(runs).seconds(talk));
-        return Planning.head(kind, bench.desk().kept().name(), pacing, Planning.plan(talk, timing));
+        Map<String, Integer> measured = Measured.of(runs).seconds(talk());
+        RunningOrder order = Scripts.runningOrder(bench.demo(), bench.desk().study(), measured);
+        Map<String, Integer> seconds = new HashMap<>();
+        order.telling().lines().forEach(line -> seconds.merge(line.cue(), line.seconds(), Integer::sum));
+        Talk talk = order.slots().isEmpty() ? talk() : order.told();
+        return Planning.head(kind, bench.desk().kept().name(), pacing, Planning.plan(talk, Timing.at(pacing).knowing(measured), seconds));
     }
 
     /** A run goes on from here: its screen over the bench. */
