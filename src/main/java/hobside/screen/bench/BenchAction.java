@@ -67,8 +67,8 @@ enum BenchAction implements Keys.Bound {
 
     /** What the last line shows, the most wanted first; help and the way out end it. */
     static List<BenchAction> lastLine(Side side) {
-        return side == Side.DISH ? List.of(CHOOSE, SWITCH, ADD, SAVE, TALK, ADVICE, EDIT, BOARD, UNDO, OPEN, REMOVE, REHEARSE, LIVE, HELP, LEAVE)
-                : List.of(DETAIL, SWITCH, ON_OFF, EDIT, WEIGH, TALK, ADVICE, NOTE, REMOVE, UNDO, SAVE, BOARD, REHEARSE, LIVE, HELP, LEAVE);
+        return side == Side.DISH ? List.of(CHOOSE, SWITCH, ADD, SAVE, TALK, ADVICE, REHEARSE, LIVE, EDIT, BOARD, UNDO, OPEN, REMOVE, HELP, LEAVE)
+                : List.of(DETAIL, SWITCH, ON_OFF, EDIT, WEIGH, TALK, ADVICE, REHEARSE, LIVE, NOTE, REMOVE, UNDO, SAVE, BOARD, HELP, LEAVE);
     }
 
     boolean isOn(Side where) {
