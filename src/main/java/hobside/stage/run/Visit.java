@@ -9,7 +9,8 @@ import java.util.List;
  *
  * @param taken milliseconds on it
  * @param left how it was left
- * @param broken whether there was a pause in it, or the program had stopped
+ * @param broken whether there was a pause in it, the program had stopped, or something happened that the plan does not know,
+ *     such as a cue that came into the talk on the way
  */
 record Visit(String cue, long taken, What left, boolean broken) {
 
@@ -23,15 +24,21 @@ record Visit(String cue, long taken, What left, boolean broken) {
         boolean broken = false;
         for (Happening happening : run.happenings()) {
             Standing next = now.after(happening);
-            broken |= happening.what() == What.RESUMED || now.isPaused() || next.isPaused();
+            broken |= happening.what() == What.RESUMED || now.isPaused() || next.isPaused() || next.ignored() > now.ignored();
             if (now.cue().isPresent() && hasLeft(now, next, happening)) {
                 String cue = now.cue().get();
-                visits.add(new Visit(cue, next.spent().get(cue) - now.spent().getOrDefault(cue, 0L), happening.what(), broken));
+                visits.add(new Visit(cue, next.spent().get(cue) - now.spent().getOrDefault(cue, 0L), left(cue, happening), broken));
                 broken = next.isPaused();
             }
             now = next;
         }
         return visits;
+    }
+
+    /** When another cue was done than the one that the plan has here, this one was only jumped over. */
+    private static What left(String cue, Happening happening) {
+        boolean other = happening.what() == What.ON && !happening.cue().isEmpty() && !happening.cue().equals(cue);
+        return other ? What.JUMP : happening.what();
     }
 
     private static boolean hasLeft(Standing now, Standing next, Happening happening) {

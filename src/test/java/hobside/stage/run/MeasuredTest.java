@@ -55,6 +55,9 @@ class MeasuredTest {
         // jumped away from: that stay does not count, the next one does
         "20:jump:c 30:on:c,                                          c=10000",
         "20:jump:c 30:jump:a 45:on:a,                                a=15000",
+        // a cue that came into the talk on the way, and one that went out of it
+        "5:on:a 20:on:new 40:on:b 50:on:c,                           a=5000 c=10000",
+        "5:on:a 20:on:c,                                             a=5000",
         // remarks change nothing
         "20:on:a 25:note 30:stumbled:b 40:on:b,                      a=20000 b=20000",
     })
