@@ -21,11 +21,13 @@ public final class Supposing {
     private final Words words;
     private final Sayings sayings;
     private final Figures figures;
+    private final Speech speech;
 
     private Supposing(Stand.Tongue tongue) {
         this.words = tongue.words();
         this.sayings = new Sayings(words);
-        this.figures = new Figures(Speech.in(words), tongue.currency());
+        this.speech = Speech.in(words);
+        this.figures = new Figures(speech, tongue.currency());
     }
 
     public static Supposing in(Stand.Tongue tongue) {
@@ -48,13 +50,37 @@ public final class Supposing {
 
     /** Two or three sentences to say aloud: what all of it together does to a plate, from today's plan to the other. */
     public String said(List<String> did, Comparison told) {
+        Figures.Plates plates = plates(told);
         Map<String, String> gaps = new HashMap<>(figures.of(told));
         gaps.put("did", String.join(" " + words.say("asked.and") + " ", did));
-        String raw = words.find("asked." + saturated(told)).orElseThrow() + " " + energy(told) + " " + sayings.cost(told);
+        gaps.put("saved", isFair(plates) ? plates.movesBy(speech) : speech.grams(plates.saved()));
+        gaps.put("was", speech.number(plates.from()));
+        gaps.put("now", plates.now(speech));
+        String raw = words.find("asked." + saturated(told, plates)).orElseThrow() + " " + energy(told) + " " + sayings.cost(told);
         return words.filled(raw, gap -> Optional.ofNullable(gaps.get(gap)));
     }
 
-    private static String saturated(Comparison told) {
+    /**
+     * What is on a plate before and after. Where whole grams would tell a small difference much too large or too small, half grams
+     * are told: from 6.4 to 7.6 would be "6, then 8", which are 2 more and not 1.2.
+     */
+    private static Figures.Plates plates(Comparison told) {
+        Figures.Plates whole = Figures.plates(told);
+        return isFair(whole) ? whole : Figures.plates(told, HALF_A_GRAM);
+    }
+
+    private static boolean isFair(Figures.Plates plates) {
+        double saved = Math.abs(plates.saved().typical());
+        return Math.abs(Math.abs(plates.from() - plates.to()) - saved) <= TOO_FAR * saved;
+    }
+
+    private static final double HALF_A_GRAM = 0.5;
+
+    /** A difference told is at most this part off, if half grams can help it: our own choice. */
+    private static final double TOO_FAR = 0.25;
+
+    /** Where the plates look the same, or their uncertainty hides the difference, the difference is told alone. */
+    private static String saturated(Comparison told, Figures.Plates plates) {
         var saved = told.saved(Nutrient.FASAT, Basis.SERVE);
         if (saved.atLeast()) {
             return "unknown";
@@ -63,7 +89,7 @@ public final class Supposing {
             return "same";
         }
         String way = saved.typical() > 0 ? "less" : "more";
-        return Figures.plates(told).looksTheSame() ? way + "-still" : way;
+        return plates.looksTheSame() ? way + "-still" : isFair(plates) ? way : way + "-only";
     }
 
     private String energy(Comparison told) {

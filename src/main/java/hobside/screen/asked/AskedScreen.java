@@ -32,8 +32,8 @@ public record AskedScreen(Below below, AnswerIndex index, Typing typing, List<An
     /** The keys. Letters are typed, so all else is a key of its own. */
     enum Action implements Keys.Bound {
         CHOOSE("down up", ""),
-        ANSWERED("enter", "answered, go on"),
-        LATER("ctrl-n", "note it for later"),
+        ANSWERED("enter", "answered"),
+        LATER("ctrl-n", "note for later"),
         BACK("escape ctrl-c", "back");
 
         private final Keys.Binding binding;
@@ -121,6 +121,6 @@ public record AskedScreen(Below below, AnswerIndex index, Typing typing, List<An
     @Override
     public void view(Frame frame) {
         AskedView.draw(this, frame);
-        Keys.line(frame, List.of(Action.values()));
+        Keys.line(frame, hits.isEmpty() ? List.of(Action.LATER, Action.BACK) : List.of(Action.values()));
     }
 }

@@ -44,7 +44,7 @@ public final class CueText {
     }
 
     private Look look() {
-        if (Lettering.fits(words, room.width(), room.height(), room.isPlain())) {
+        if (Lettering.isCalm(words, room.width(), room.height(), room.isPlain())) {
             return Look.LARGE;
         }
         int narrow = lines(Look.CLOSE).size();

@@ -13,6 +13,7 @@ import java.util.List;
 public final class Lettering {
 
     private static final int HALVES = 2;
+    private static final int MOST_LINES = 5;
 
     private final List<String> lines;
     private final boolean plain;
@@ -41,6 +42,14 @@ public final class Lettering {
     public static boolean fits(String text, int width, int rows, boolean plain) {
         Lettering set = of(text, width, plain);
         return set.isComplete() && set.width() <= width && set.height() <= rows;
+    }
+
+    /** Whether it fits and stays calm: two lines at most, or a few with a row left free between them; a wall of letters is hard to read. */
+    public static boolean isCalm(String text, int width, int rows, boolean plain) {
+        Lettering set = of(text, width, plain);
+        int count = set.lines.size();
+        boolean airy = count <= 2 || count <= MOST_LINES && set.height() + count - 1 <= rows;
+        return airy && fits(text, width, rows, plain);
     }
 
     private boolean isComplete() {

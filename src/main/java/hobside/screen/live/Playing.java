@@ -196,18 +196,22 @@ public final class Playing {
         return new Wake(Duration.ofMillis(SECOND - Math.floorMod(standing.elapsed(now()), SECOND) + AFTER));
     }
 
-    /** How many changes have been told so far: those whose effect has been said, or is being said. */
+    /** How many changes have been told so far: up to the last whose effect has been said, or is being said. */
     public int told() {
         int here = place();
         int told = 0;
+        int change = 0;
         for (Talk.Section section : script.talk().sections()) {
-            boolean reached = section.part() == Talk.Part.CHANGE && script.keys().indexOf(effect(section)) <= here;
-            told += reached ? 1 : 0;
+            if (section.part() == Talk.Part.CHANGE) {
+                change++;
+                int effect = script.keys().indexOf(effect(section));
+                told = effect >= 0 && effect <= here ? change : told;
+            }
         }
         return Math.min(told, steps().size());
     }
 
-    /** The cue of its effect, or the last one where that was left out. */
+    /** The key of the cue that tells its effect, or of its last one where that was left out; empty when it has none. */
     private static String effect(Talk.Section section) {
         for (Cue cue : section.cues()) {
             if (cue.key().endsWith(EFFECT)) {

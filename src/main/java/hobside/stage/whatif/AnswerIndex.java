@@ -143,32 +143,12 @@ public final class AnswerIndex {
         private double asked;
 
         void add(String stem) {
-            double[] best = new double[given.length];
-            double could = 0;
-            for (Map.Entry<String, double[]> entry : weights.entrySet()) {
-                double alike = entry.getKey().charAt(0) == '=' ? 0 : Alike.of(stem, entry.getKey());
-                could = alike == 0 ? could : Math.max(could, take(entry.getKey(), alike, best));
-                String means = alike > SURE ? meaning.get(entry.getKey()) : null;
-                could = means == null ? could : Math.max(could, take(means, alike, best));
-            }
-            String means = meaning.get(stem);
-            could = means == null || !weights.containsKey(means) ? could : Math.max(could, take(means, 1, best));
+            Given word = known.size() < MOST_KNOWN ? known.computeIfAbsent(stem, AnswerIndex.this::given) : given(stem);
             for (int i = 0; i < given.length; i++) {
-                given[i] += best[i];
+                given[i] += word.best()[i];
             }
-            asked += could == 0 ? UNKNOWN * Math.log(1 + all.size()) : could;
-        }
-
-        private double take(String term, double alike, double[] best) {
-            double rare = rarity.get(term);
-            double[] of = weights.get(term);
-            for (int i = 0; i < best.length; i++) {
-                best[i] = Math.max(best[i], rare * alike * of[i]);
-            }
-            if (alike > SURE) {
-                met.add(term);
-            }
-            return rare;
+            met.addAll(word.met());
+            asked += word.could();
         }
 
         double of(int index) {
@@ -187,6 +167,41 @@ public final class AnswerIndex {
             }
             return all == 0 ? 0 : hit / all;
         }
+    }
+
+    /** Words of questions are looked up once, up to so many: each key of a question asks for the words before it again. */
+    private static final int MOST_KNOWN = 2_000;
+
+    private final Map<String, Given> known = new HashMap<>();
+
+    /** What one word gives to each answer, the terms it meets for sure, and how much it could give. */
+    private record Given(double[] best, Set<String> met, double could) {}
+
+    private Given given(String stem) {
+        double[] best = new double[all.size()];
+        Set<String> met = new HashSet<>();
+        double could = 0;
+        for (Map.Entry<String, double[]> entry : weights.entrySet()) {
+            double alike = entry.getKey().charAt(0) == '=' ? 0 : Alike.of(stem, entry.getKey());
+            could = alike == 0 ? could : Math.max(could, take(entry.getKey(), alike, best, met));
+            String means = alike > SURE ? meaning.get(entry.getKey()) : null;
+            could = means == null ? could : Math.max(could, take(means, alike, best, met));
+        }
+        String means = meaning.get(stem);
+        could = means == null || !weights.containsKey(means) ? could : Math.max(could, take(means, 1, best, met));
+        return new Given(best, met, could == 0 ? UNKNOWN * Math.log(1 + all.size()) : could);
+    }
+
+    private double take(String term, double alike, double[] best, Set<String> met) {
+        double rare = rarity.get(term);
+        double[] of = weights.get(term);
+        for (int i = 0; i < best.length; i++) {
+            best[i] = Math.max(best[i], rare * alike * of[i]);
+        }
+        if (alike > SURE) {
+            met.add(term);
+        }
+        return rare;
     }
 
     /** A word that only looks like another does not bring the other's meaning along. */

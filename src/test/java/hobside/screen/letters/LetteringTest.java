@@ -93,6 +93,17 @@ class LetteringTest {
     }
 
     @Test
+    void a_wall_of_letters_is_not_calm() {
+        String three = "Lay the ribs flat on the board. Cut off the white fat.";
+        assertEquals(9, Lettering.of(three, 78, false).height());
+        assertTrue(Lettering.fits(three, 78, 9, false));
+        assertFalse(Lettering.isCalm(three, 78, 9, false), "no row is free between the lines");
+        assertTrue(Lettering.isCalm(three, 78, 11, false));
+        assertTrue(Lettering.isCalm("pour off the fat, all of it", 78, 6, false), "two lines may stand close");
+        assertFalse(Lettering.isCalm(three + " " + three, 78, 100, false), "six lines are too many");
+    }
+
+    @Test
     void a_drawn_text_is_as_wide_and_high_as_was_said() {
         for (boolean plain : new boolean[] {true, false}) {
             Lettering set = Lettering.of("¿Cuánta grasa tiene la olla? Mañana también", 60, plain);

@@ -342,6 +342,49 @@ class LivePlayTest {
     }
 
     @Test
+    void a_short_cue_stands_in_large_letters() {
+        day.play("escape e escape t a").type("Pour the fat into the jar. ¡Mañana!").play("enter escape L space");
+        Golden.assertLooksAsKept("live-large-80x24", day.stage().frame());
+        Golden.assertIsAsKept("live-large-80x24-plain", day.stage().plainText());
+    }
+
+    @Test
+    void the_helper_is_told_beforehand() {
+        assertTrue(day.shows("helper: nothing more to do"));
+        day.play("escape e escape t down down down w escape L");
+        assertTrue(day.shows("helper: in 3 cues, SAY Most of it"), day.text());
+        day.play("space space");
+        assertTrue(day.shows("helper: next, SAY Most of it"), day.text());
+        day.play("space");
+        assertTrue(day.shows("the helper does this"), day.text());
+    }
+
+    @Test
+    void the_board_shows_each_change_once_it_is_told_and_all_of_them_at_the_end() {
+        int told = 0;
+        while (day.playing().cue().isPresent()) {
+            boolean effect = day.playing().cue().get().key().endsWith("/effect");
+            assertEquals(effect ? told + 1 : told, day.playing().told(), day.playing().cue().get().key());
+            told = day.playing().told();
+            day.play("space");
+        }
+        assertEquals(4, told);
+        assertEquals(day.playing().ledger().whole().after(), day.playing().board());
+    }
+
+    @Test
+    void every_key_of_the_table_may_be_pressed_anywhere() {
+        for (String place : List.of("", "space space x", "j end enter space", "l enter", "escape enter L")) {
+            for (LiveAction action : LiveAction.values()) {
+                for (String key : action.binding().keys().split(" ")) {
+                    day.start().play("L").play(place).play(key).play(key);
+                    assertTrue(day.stage().isOver() || !day.text().isBlank(), key);
+                }
+            }
+        }
+    }
+
+    @Test
     void the_talk_screen_begins_it_too() {
         day.play("escape e escape t L");
         assertTrue(day.shows("cue 1 of"), day.text());

@@ -185,6 +185,24 @@ class WhatIfTest {
     }
 
     @Test
+    void a_small_difference_is_told_within_half_a_gram_of_the_truth() {
+        for (String name : Finished.NAMES) {
+            Demo demo = Finished.demo(name);
+            WhatIf whatIf = RandomWhatIfs.about(demo);
+            for (int seed = 1000; seed < 1060; seed++) {
+                Trial trial = whatIf.trial(RandomWhatIfs.of(demo, new Random(seed)));
+                var told = java.util.regex.Pattern.compile("(?:takes|puts) about (\\d+|half)(?: and a half|)? ?(?:a )?grams?").matcher(trial.words().aloud());
+                double truth = Math.abs(trial.thanPlanned().saved(Nutrient.FASAT, Basis.SERVE).typical());
+                double width = trial.thanPlanned().saved(Nutrient.FASAT, Basis.SERVE).range().width();
+                if (told.find() && truth < 5 && width < 1) {
+                    double said = told.group(1).equals("half") ? 0.5 : Double.parseDouble(told.group(1)) + (told.group().contains("and a half") ? 0.5 : 0);
+                    assertEquals(truth, said, 0.75, name + " " + seed + ": " + trial.words().aloud());
+                }
+            }
+        }
+    }
+
+    @Test
     void in_spanish_it_is_said_in_spanish() {
         Demo spanish = BAKE.with(BAKE.script().in("es"));
         String said = trial(spanish, notions(spanish).toggled(0), amount(notions(spanish).toggled(0).demo(), "cheese", "double")).words().aloud();
