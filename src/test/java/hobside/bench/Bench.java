@@ -24,9 +24,10 @@ public final class Bench {
             case "advice" -> AdviceBench.main(rest);
             case "talk" -> TalkBench.main(rest);
             case "late" -> LateBench.main(rest);
+            case "live" -> LiveBench.main(rest);
             case "whatif" -> WhatIfBench.main(rest);
             case "order" -> OrderBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, late, whatif, advice or accuracy, found \"" + which + "\"");
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, late, live, whatif, advice or accuracy, found \"" + which + "\"");
         }
     }
 }
