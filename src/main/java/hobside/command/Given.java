@@ -37,7 +37,7 @@ public record Given(List<String> options, List<String> words, Map<String, String
 
     private static final Set<String> VALUED = Set.of(KITCHEN, AS, IN, GOAL, AT_MOST, AIM, KEEP);
 
-    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, ORDER, HELP, VERSION, WARM_UP, BRIEF, YES, "--ascii", "--no-colour");
+    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, ORDER, HELP, VERSION, WARM_UP, BRIEF, YES, "--ascii", "--no-colour", "--accessible");
 
     public Given {
         options = List.copyOf(options);
