@@ -14,7 +14,7 @@ final class Bare {
     static final int MOST = Long.SIZE;
 
     /** So many sets of jobs of which no two can run side by side count as resources of one. */
-    private static final int GROUPS = 8;
+    private static final int GROUPS = 12;
 
     final int count;
     final int[] duration;
@@ -131,7 +131,10 @@ final class Bare {
     private void loads() {
         for (int r = 0; r < capacity.length; r++) {
             int resource = r;
-            loads.add(Load.of(this, IntStream.range(0, count).map(p -> takes[p][resource]).toArray(), capacity[r]));
+            int most = capacity[r];
+            loads.add(Load.of(this, IntStream.range(0, count).map(p -> takes[p][resource]).toArray(), most));
+            int[] halves = IntStream.range(0, count).map(p -> 2 * takes[p][resource] > most ? 1 : 0).toArray();
+            loads.add(Load.of(this, halves, 1));
         }
         for (int[] group : new Packing(facts).groups(GROUPS)) {
             int[] ones = new int[count];

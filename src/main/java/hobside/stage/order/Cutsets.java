@@ -40,11 +40,19 @@ final class Cutsets {
         left[place(moment.started) + turn] = new Left(moment.started, moment.held, moment.time, ends);
     }
 
-    /** Whether nothing can come of a moment that could not come of one left behind. */
+    /** Whether nothing can come of a moment that could not come of one left behind, with the same jobs begun or one more over. */
     boolean rulesOut(Moment moment) {
-        int place = place(moment.started);
+        boolean out = rulesOut(moment, moment.started);
+        for (long rest = moment.ready(); rest != 0 && !out; rest &= rest - 1) {
+            out = rulesOut(moment, moment.started | rest & -rest);
+        }
+        return out;
+    }
+
+    private boolean rulesOut(Moment moment, long started) {
+        int place = place(started);
         for (int k = place; k < place + WAYS; k++) {
-            if (left[k] != null && left[k].started == moment.started && isNoLater(left[k], moment)) {
+            if (left[k] != null && left[k].started == started && isNoLater(left[k], moment)) {
                 return true;
             }
         }
@@ -55,7 +63,8 @@ final class Cutsets {
         boolean noLater = before.time <= now.time;
         int k = 0;
         for (long rest = before.running; rest != 0 && noLater; rest &= rest - 1) {
-            noLater = before.ends[k++] <= Math.max(now.time, now.end(Long.numberOfTrailingZeros(rest)));
+            int job = Long.numberOfTrailingZeros(rest);
+            noLater = before.ends[k++] <= ((now.held >> job & 1) == 0 ? now.time : now.end(job));
         }
         return noLater;
     }

@@ -98,18 +98,25 @@ final class Delays {
     }
 
     private boolean isLost(Moment moment) {
-        return isTooLate(moment) || cutsets.rulesOut(moment);
+        return isPast(moment) || cutsets.rulesOut(moment) || isTooMuch(moment);
     }
 
-    private boolean isTooLate(Moment moment) {
+    /** Whether the longest chain of waiting from here already ends too late. */
+    private boolean isPast(Moment moment) {
         moment.left(left);
+        int most = best.upper() - moment.time;
         for (int job = 0; job < left.length; job++) {
-            if (left[job] > 0 && moment.time + left[job] + bare.rest[job] - bare.duration[job] >= best.upper()) {
+            if (left[job] > 0 && left[job] + bare.rest[job] - bare.duration[job] >= most) {
                 return true;
             }
         }
+        return false;
+    }
+
+    private boolean isTooMuch(Moment moment) {
+        int most = best.upper() - moment.time;
         for (int k = 0; k < bare.loads.size(); k++) {
-            if (bare.loads.get(k).isTooMuch(moment.time, best.upper(), left)) {
+            if (bare.loads.get(k).isTooMuch(left, most)) {
                 return true;
             }
         }

@@ -17,12 +17,13 @@ record Load(int[] jobs, int[] takes, int[] after, int capacity) {
                 IntStream.of(jobs).map(p -> bare.rest[p] - bare.duration[p]).toArray(), capacity);
     }
 
-    /** Whether what has not ended now can no longer be over before a time; of each job so much is left. */
-    boolean isTooMuch(int now, int limit, int[] left) {
+    /** Whether all can no longer be over within a time, when so much of each job is left. */
+    boolean isTooMuch(int[] left, int time) {
         long work = 0;
         for (int k = 0; k < jobs.length; k++) {
-            work += (long) left[jobs[k]] * takes[k];
-            if (left[jobs[k]] > 0 && now + (work + capacity - 1) / capacity + after[k] >= limit) {
+            int here = left[jobs[k]];
+            work += (long) here * takes[k];
+            if (here > 0 && work > (long) (time - 1 - after[k]) * capacity) {
                 return true;
             }
         }

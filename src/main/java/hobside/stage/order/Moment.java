@@ -72,6 +72,15 @@ final class Moment {
         }
     }
 
+    /** What has not begun though all it waits for has. */
+    long ready() {
+        long set = 0;
+        for (int job = 0; job < bare.count; job++) {
+            set |= (started >> job & 1) == 0 && (bare.before[job] & ~started) == 0 ? 1L << job : 0;
+        }
+        return set;
+    }
+
     int end(int job) {
         return start[job] + bare.duration[job];
     }
