@@ -40,7 +40,7 @@ final class Bare {
         this.count = timed + late.length;
         this.duration = new int[count];
         this.before = new long[count];
-        int[] scarce = IntStream.range(0, facts.capacity.length).filter(r -> isScarce(facts, r)).toArray();
+        int[] scarce = IntStream.range(0, facts.capacity.length).filter(facts::isScarce).toArray();
         this.capacity = IntStream.of(scarce).map(r -> facts.capacity[r]).toArray();
         this.takes = new int[count][scarce.length];
         long[] waits = waits(facts, place);
@@ -104,14 +104,6 @@ final class Bare {
         return ready;
     }
 
-    private static boolean isScarce(Facts facts, int resource) {
-        long all = 0;
-        for (int i = 0; i < facts.jobs; i++) {
-            all += facts.duration[i] > 0 ? facts.takes[i][resource] : 0;
-        }
-        return all > facts.capacity[resource];
-    }
-
     private int[] rest() {
         int[] tails = facts.tails();
         int[] rest = duration.clone();
@@ -128,13 +120,12 @@ final class Bare {
         return rest;
     }
 
+    /** What takes more than half of a resource runs one at a time; the same holds for jobs that exclude each other otherwise. */
     private void loads() {
         for (int r = 0; r < capacity.length; r++) {
             int resource = r;
-            int most = capacity[r];
-            loads.add(Load.of(this, IntStream.range(0, count).map(p -> takes[p][resource]).toArray(), most));
-            int[] halves = IntStream.range(0, count).map(p -> 2 * takes[p][resource] > most ? 1 : 0).toArray();
-            loads.add(Load.of(this, halves, 1));
+            loads.add(Load.of(this, IntStream.range(0, count).map(p -> takes[p][resource]).toArray(), capacity[r]));
+            loads.add(Load.of(this, IntStream.range(0, count).map(p -> 2 * takes[p][resource] > capacity[resource] ? 1 : 0).toArray(), 1));
         }
         for (int[] group : new Packing(facts).groups(GROUPS)) {
             int[] ones = new int[count];

@@ -2,12 +2,13 @@ package hobside.stage.order;
 
 /**
  * Moments that the search has left behind: which jobs had been started, and when the last of them end. What can come of another moment
- * with the same jobs, which is no earlier in anything, has then been seen already.
+ * with the same jobs, which is no earlier in anything, has then been seen already; all the more if one job more was over.
  *
- * <p>Cutset dominance of E. Demeulemeester, W. Herroelen, Management Science 38 (1992) 1803-1818. Only what has been left goes in,
- * never what is still being looked at: else a moment could be ruled out by one that it comes from itself. Their rule of the left shift
- * is not used beside it: that rule trusts that a better plan lies elsewhere, this one that all plans from here have been seen, and
- * each might send the search to where the other has cut it off. Asking for more in both cost more than the rule of the left shift gains.
+ * <p>Cutset dominance of E. Demeulemeester, W. Herroelen, Management Science 38 (1992) 1803-1818; the one job more is ours. Only what
+ * has been left goes in, never what is still being looked at: else a moment could be ruled out by one that it comes from itself. Their
+ * rule of the left shift is not used beside it: that rule trusts that a better plan lies elsewhere, this one that all plans from here
+ * have been seen, and each might send the search to where the other has cut it off. To make sure that it does not, by comparing the
+ * sums of all starts too, was tried and cost more than the rule of the left shift gains.
  */
 final class Cutsets {
 
