@@ -94,6 +94,15 @@ final class Facts {
         return end;
     }
 
+    /** Whether all together need more of a resource than there is. */
+    boolean isScarce(int resource) {
+        long all = 0;
+        for (int i = 0; i < jobs; i++) {
+            all += duration[i] > 0 ? takes[i][resource] : 0;
+        }
+        return all > capacity[resource];
+    }
+
     /** Whether two jobs need more of some resource together than there is. */
     boolean clash(int one, int other) {
         for (int r = 0; r < capacity.length; r++) {

@@ -30,6 +30,11 @@ final class FirstPlans {
         this.chain = best.lower();
     }
 
+    /** Where the plans are offered. */
+    Best best() {
+        return best;
+    }
+
     void byRules() {
         int[] tails = facts.tails();
         for (int rule = 0; rule < 4; rule++) {

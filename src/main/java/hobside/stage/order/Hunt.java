@@ -30,6 +30,9 @@ final class Hunt {
     private final Meter meter;
     private final Learner learner;
     private final Choice choice;
+    private int budget = FIRST_BUDGET;
+    private boolean fromBelow = true;
+    private boolean begun;
     private boolean over;
 
     Hunt(Model model, FirstPlans plans, Best best, Meter meter) {
@@ -51,14 +54,14 @@ final class Hunt {
         return learner.clashes();
     }
 
-    /** Goes on until the matter is settled or the effort is spent. */
-    void run() {
-        over = !new Refuting(model, best, meter).run();
-        int budget = FIRST_BUDGET;
-        boolean fromBelow = true;
-        while (!over && narrow() && !best.isSettled() && !meter.isOver()) {
+    /** Goes on until the matter is settled or the effort is spent, or so many clashes more have come up. */
+    void run(int clashes) {
+        int until = learner.clashes() > Integer.MAX_VALUE - clashes ? Integer.MAX_VALUE : learner.clashes() + clashes;
+        over = over || !begun && !new Refuting(model, best, meter).run();
+        begun = true;
+        while (!over && learner.clashes() < until && narrow() && !best.isSettled() && !meter.isOver()) {
             plans.byChance(BY_CHANCE);
-            attempt(fromBelow ? best.lower() : best.upper() - 1, budget);
+            attempt(fromBelow ? best.lower() : best.upper() - 1, Math.min(budget, until - learner.clashes()));
             budget += budget / 8;
             fromBelow = !fromBelow;
         }

@@ -10,12 +10,9 @@ import java.util.Optional;
  *
  * <p>Of several shortest plans it gives one in which no job alone could be earlier; the same problem and effort give the same plan.
  * First some plans are drawn up quickly ({@link FirstPlans}) and bounds are worked out ({@link Bounds}); often these meet. Where they
- * do not, a search that learns from what goes wrong closes the gap ({@link Hunt}).
+ * do not, two searches by turns close the gap ({@link Turns}): one that is quick, and one that learns from what goes wrong.
  */
 public final class Scheduler {
-
-    /** How many statements the search may keep learned: some two megabytes. */
-    private static final int ROOM = 30_000;
 
     /** So many plans are drawn up by chance. */
     private static final int BY_CHANCE = 60;
@@ -38,7 +35,7 @@ public final class Scheduler {
         first.byRules();
         first.byChance(BY_CHANCE);
         if (!best.isSettled() && !meter.isOver()) {
-            new Hunt(new Model(facts, horizon, ROOM), first, best, meter).run();
+            new Turns(facts, horizon, first, meter).run();
         }
         return outcome(best, facts, grain, meter.nodes());
     }

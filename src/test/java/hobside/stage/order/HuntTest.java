@@ -21,7 +21,7 @@ class HuntTest {
         spent.spend();
         FirstPlans none = new FirstPlans(facts, best, spent);
         Hunt hunt = new Hunt(new Model(facts, problem.horizon(), room), none, best, new Meter(Effort.nodes(Long.MAX_VALUE)));
-        hunt.run();
+        hunt.run(Integer.MAX_VALUE);
         clashes += hunt.clashes();
         return best;
     }
