@@ -230,7 +230,7 @@ class ExerciseTest {
 
     @ParameterizedTest
     @MethodSource("seeds")
-    void a_myth_that_is_agreed_with_does_little_by_the_ledger(long seed) {
+    void an_answer_has_one_right_choice_and_agreeing_is_offered_only_with_a_claim(long seed) {
         Exercise exercise = drawn(Kind.ANSWER, seed);
         if (exercise.task() instanceof Task.Choose choose) {
             assertEquals(1, choose.choices().stream().filter(Choice::isRight).count());
