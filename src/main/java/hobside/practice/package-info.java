@@ -1,0 +1,2 @@
+/** Exercises of explaining. Pure: no disk, clock or terminal. */
+package hobside.practice;
