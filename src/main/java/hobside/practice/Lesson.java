@@ -71,11 +71,11 @@ final class Lesson {
     }
 
     String say(String key) {
-        return words().say("practice." + key);
+        return words().say("exercise." + key);
     }
 
     String say(String key, Map<String, String> gaps) {
-        return words().say("practice." + key, gaps);
+        return words().say("exercise." + key, gaps);
     }
 
     Talk talk() {

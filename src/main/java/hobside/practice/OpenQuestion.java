@@ -28,13 +28,13 @@ public record OpenQuestion(Signs signs, Said said) {
 
     static OpenQuestion in(Words words) {
         Signs signs = new Signs(listed(words, "open"), listed(words, "telling"), listed(words, "closed"), listed(words, "leading"));
-        return new OpenQuestion(signs, new Said(words.say("practice.no.asks-nothing"), words.say("practice.no.asks-closed"), words.say("practice.no.asks-leading"),
-                words.say("practice.yes")));
+        return new OpenQuestion(signs, new Said(words.say("exercise.no.asks-nothing"), words.say("exercise.no.asks-closed"), words.say("exercise.no.asks-leading"),
+                words.say("exercise.yes")));
     }
 
     private static List<String> listed(Words words, String sort) {
         List<String> all = new ArrayList<>();
-        for (String each : words.say("practice.signs." + sort).split(",")) {
+        for (String each : words.say("exercise.signs." + sort).split(",")) {
             all.add(each.strip());
         }
         return all;

@@ -29,7 +29,7 @@ public final class ReportSheet {
     }
 
     private String say(String key) {
-        return words.say("practice." + key);
+        return words.say("exercise." + key);
     }
 
     private List<Block> blocks() {
@@ -39,7 +39,7 @@ public final class ReportSheet {
             return blocks;
         }
         String number = Integer.toString(report.trainees().size());
-        blocks.add(new Block.Paragraph(words.count("practice.report.people", number, Map.of("n", number, "m", Integer.toString(report.answers())))));
+        blocks.add(new Block.Paragraph(words.count("exercise.report.people", number, Map.of("n", number, "m", Integer.toString(report.answers())))));
         kinds(blocks);
         points(blocks);
         common(blocks);
@@ -91,15 +91,15 @@ public final class ReportSheet {
 
     private String common(Report.Common common) {
         String number = Integer.toString(common.trainees());
-        return words.count("practice.report.common.line", number,
+        return words.count("exercise.report.common.line", number,
                 Map.of("mistake", mistake(common.mistake(), words), "n", number, "m", Integer.toString(common.times())));
     }
 
     private void next(List<Block> blocks) {
         List<String> lines = new ArrayList<>();
         report.common().stream().findFirst()
-                .ifPresent(most -> lines.add(words.say("practice.report.next.mistake", Map.of("mistake", mistake(most.mistake(), words)))));
-        report.weakest().ifPresent(weak -> lines.add(words.say("practice.report.next.line",
+                .ifPresent(most -> lines.add(words.say("exercise.report.next.mistake", Map.of("mistake", mistake(most.mistake(), words)))));
+        report.weakest().ifPresent(weak -> lines.add(words.say("exercise.report.next.line",
                 Map.of("what", card(weak.card(), words), "share", percent(Optional.of(weak.share()))))));
         blocks.add(new Block.Heading(say("report.next")));
         blocks.add(lines.isEmpty() ? new Block.Paragraph(say("report.next.none")) : new Block.Lines(lines));
@@ -108,7 +108,7 @@ public final class ReportSheet {
     private void notes(List<Block> blocks) {
         for (String trainee : report.trainees()) {
             if (report.machines(trainee) > 1) {
-                blocks.add(new Block.Paragraph(words.say("practice.report.machines",
+                blocks.add(new Block.Paragraph(words.say("exercise.report.machines",
                         Map.of("trainee", trainee, "n", Integer.toString(report.machines(trainee))))));
             }
         }
@@ -119,25 +119,25 @@ public final class ReportSheet {
 
     /** "guess: trimming". */
     public static String card(Card card, Words words) {
-        return words.say("practice.kind." + card.kind().word()) + ": " + topic(card.topic(), words);
+        return words.say("exercise.kind." + card.kind().word()) + ": " + topic(card.topic(), words);
     }
 
     /** A topic in words; one that these words do not know is told as it is written in the log. */
     public static String topic(String topic, Words words) {
         int colon = topic.indexOf(':');
         if (colon > 0) {
-            return words.find("practice.topic." + topic.substring(0, colon))
+            return words.find("exercise.topic." + topic.substring(0, colon))
                     .map(known -> words.filled(known, gap -> Optional.of(topic.substring(colon + 1)))).orElse(topic);
         }
-        return words.find("practice.topic." + topic).orElse(topic);
+        return words.find("exercise.topic." + topic).orElse(topic);
     }
 
     /** A misunderstanding in words. */
     public static String mistake(String mistake, Words words) {
         if (mistake.startsWith(Points.MISSING)) {
-            return words.say("practice.mistake.point", Map.of("point", point(mistake.substring(Points.MISSING.length()), words)));
+            return words.say("exercise.mistake.point", Map.of("point", point(mistake.substring(Points.MISSING.length()), words)));
         }
-        return words.find("practice.mistake." + mistake).orElse(mistake);
+        return words.find("exercise.mistake." + mistake).orElse(mistake);
     }
 
     /** A point in words. */
@@ -150,8 +150,8 @@ public final class ReportSheet {
      * formula gets an apostrophe in front.
      */
     public static String csv(Report report, Words words) {
-        List<String> head = new ArrayList<>(List.of(words.say("practice.report.trainee"), words.say("practice.report.answers")));
-        report.kinds().forEach(kind -> head.add(words.say("practice.kind." + kind.word())));
+        List<String> head = new ArrayList<>(List.of(words.say("exercise.report.trainee"), words.say("exercise.report.answers")));
+        report.kinds().forEach(kind -> head.add(words.say("exercise.kind." + kind.word())));
         report.points().forEach(point -> head.add(point(point, words)));
         StringBuilder text = new StringBuilder();
         row(head, text);
