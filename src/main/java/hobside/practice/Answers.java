@@ -2,6 +2,7 @@ package hobside.practice;
 
 import hobside.advice.DoesNotHelp;
 import hobside.advice.Myth;
+import hobside.practice.rubric.Asked;
 import hobside.talk.Cue;
 import hobside.talk.TalkWriter;
 import java.util.ArrayList;
@@ -29,19 +30,19 @@ final class Answers {
     }
 
     /** A question with its true answer. */
-    record Asked(String key, String ask, String answer) {}
+    record Known(String key, String ask, String answer) {}
 
     static Optional<Exercise> draw(Lesson lesson, Label label) {
         Answers answers = new Answers(lesson, label);
         return label.topic().startsWith(Card.MYTH) ? answers.ofMyth() : answers.ofQuestion();
     }
 
-    static List<Asked> questions(Lesson lesson) {
+    static List<Known> questions(Lesson lesson) {
         List<Cue> cues = TalkWriter.questions(lesson.stand());
-        List<Asked> all = new ArrayList<>();
+        List<Known> all = new ArrayList<>();
         for (int i = 0; i + 1 < cues.size(); i += 2) {
             String key = cues.get(i).key();
-            all.add(new Asked(key.substring(key.indexOf(':') + 1, key.indexOf('/')), cues.get(i).words(), cues.get(i + 1).words()));
+            all.add(new Known(key.substring(key.indexOf(':') + 1, key.indexOf('/')), cues.get(i).words(), cues.get(i + 1).words()));
         }
         return all;
     }
@@ -51,29 +52,25 @@ final class Answers {
     }
 
     private Optional<Exercise> ofQuestion() {
-        List<Asked> all = questions(lesson);
+        List<Known> all = questions(lesson);
         String key = label.topic().substring(Card.QUESTION.length());
         return all.stream().filter(asked -> asked.key().equals(key)).findFirst().map(asked -> question(asked, all));
     }
 
-    private Exercise question(Asked asked, List<Asked> all) {
+    private Exercise question(Known asked, List<Known> all) {
         Exercise.Prompt prompt = new Exercise.Prompt(lesson.sceneOfAll(), lesson.say("answer.question", Map.of("ask", asked.ask())));
         if (label.level() >= IN_OWN_WORDS) {
-            return new Exercise(label, prompt, new Task.Reply(points(), asked.answer()), List.of());
+            return new Exercise(label, prompt, new Task.Reply(new Asked(asked.key(), asked.ask(), asked.answer())), List.of());
         }
         List<Choice> choices = new ArrayList<>();
         choices.add(new Choice(asked.answer(), "", lesson.say("yes")));
         // The answers to others are true, but nobody asked for them; from the second level on one stands among the choices.
-        Asked other = dice.one(all.stream().filter(each -> !each.key().equals(asked.key())).toList());
+        Known other = dice.one(all.stream().filter(each -> !each.key().equals(asked.key())).toList());
         if (label.level() > 1) {
             choices.add(wrong(other.answer(), "beside-the-point", asked.answer()));
         }
         addWrong(choices, asked.answer());
         return new Exercise(label, prompt, new Task.Choose(dice.shuffled(choices)), List.of());
-    }
-
-    private List<String> points() {
-        return List.of("reply.true", "reply.why", "reply.kind", "reply.short").stream().map(lesson::say).toList();
     }
 
     private Choice wrong(String words, String mistake, String truth) {
@@ -94,7 +91,7 @@ final class Answers {
         Exercise.Prompt prompt = new Exercise.Prompt(lesson.sceneOfAll(), lesson.say("answer.myth", Map.of("title", myth.title())));
         String kind = lesson.say("answer.kind." + (1 + dice.below(WAYS))) + " " + myth.said();
         if (label.level() >= IN_OWN_WORDS) {
-            return new Exercise(label, prompt, new Task.Reply(points(), kind), List.of());
+            return new Exercise(label, prompt, new Task.Reply(new Asked(myth.key(), prompt.asked(), kind)), List.of());
         }
         List<Choice> choices = new ArrayList<>();
         choices.add(new Choice(kind, "", lesson.say("yes")));

@@ -22,6 +22,14 @@ public final class Points {
         return ALL.subList(0, ASKED[level - 1]);
     }
 
+    /** Those of an answer in own words: whether it answers, is true, kind and plain. */
+    private static final List<String> OF_AN_ANSWER = List.of("what", "true", "plain", "respect", "length");
+
+    /** The points that an exercise in own words is scored by. */
+    public static List<String> asked(Label label) {
+        return label.kind() == Kind.EXPLAIN ? asked(label.level()) : label.kind() == Kind.ANSWER ? OF_AN_ANSWER : ALL;
+    }
+
     public static List<String> all() {
         return ALL;
     }

@@ -74,8 +74,7 @@ public final class Results {
         }
         Map<String, String> marks = new TreeMap<>(attempt.result().points());
         marks.putAll(set);
-        List<String> asked = attempt.label().kind() == Kind.EXPLAIN ? Points.asked(attempt.label().level()) : List.copyOf(marks.keySet());
-        return attempt.with(Points.result(asked, marks, attempt.result().words()));
+        return attempt.with(Points.result(Points.asked(attempt.label()), marks, attempt.result().words()));
     }
 
     /** The attempts of one trainee. */

@@ -3,6 +3,7 @@ package hobside.practice;
 import hobside.advice.Offer;
 import hobside.dish.Change;
 import hobside.dish.Plan;
+import hobside.practice.rubric.Subject;
 import hobside.talk.Demo;
 import hobside.talk.Script;
 import java.util.ArrayList;
@@ -126,6 +127,15 @@ public final class Syllabus {
     /** The demo with the changes that an exercise is about: to be explained, and to be marked by. */
     public Optional<Demo> demo(Label label) {
         return lesson(label).map(Lesson::demo);
+    }
+
+    /** What an exercise in own words is marked by; empty where nothing is to be said in own words. */
+    public Optional<Subject> subject(Exercise exercise) {
+        Optional<Lesson> lesson = lesson(exercise.label());
+        if (exercise.task() instanceof Task.Explain explain) {
+            return lesson.map(known -> Subject.of(known.stand(), explain.change()));
+        }
+        return exercise.task() instanceof Task.Reply reply ? lesson.map(known -> Subject.of(known.stand(), reply.asked())) : Optional.empty();
     }
 
     private Optional<Lesson> lesson(Label label) {

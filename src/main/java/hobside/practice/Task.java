@@ -1,6 +1,7 @@
 package hobside.practice;
 
 import hobside.measure.Range;
+import hobside.practice.rubric.Asked;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -106,13 +107,8 @@ public sealed interface Task permits Task.Choose, Task.Arrange, Task.Spot, Task.
     /** A change to be explained in own words, typed or spoken. Its points are those of the rubric. */
     record Explain(String change) implements Task {}
 
-    /** A question or a wrong claim to be answered in own words; one marks oneself by these points, beside a model answer. */
-    record Reply(List<String> points, String model) implements Task {
-
-        public Reply {
-            points = List.copyOf(points);
-        }
-    }
+    /** A question or a wrong claim to be answered in own words, typed or spoken. */
+    record Reply(Asked asked) implements Task {}
 
     /** A question to be asked back, so that the listener tells it in own words. */
     record AskBack(OpenQuestion rules, String model) implements Task {}
