@@ -22,6 +22,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.locks.LockSupport;
+import java.util.function.BooleanSupplier;
 import java.util.stream.Stream;
 
 /**
@@ -129,27 +131,25 @@ public final class WorkshopBench {
 
     /** The ids that the process said before it was killed; what it had begun to say is not counted. */
     private static List<String> killed(Path kitchen, Random random) throws IOException {
-        Process process = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-cp",
+        Path said = kitchen.resolveSibling(kitchen.getFileName() + ".said");
+        Files.createDirectories(kitchen);
+        Process process = new ProcessBuilder(ProcessHandle.current().info().command().orElse("java"), "-XX:TieredStopAtLevel=1", "-cp",
                 System.getProperty("bench.classpath", System.getProperty("java.class.path")), WorkshopBench.class.getName(), "write", kitchen.toString())
-                .redirectError(ProcessBuilder.Redirect.DISCARD).start();
-        StringBuilder heard = new StringBuilder();
-        byte[] bytes = new byte[4096];
-        long until = Long.MAX_VALUE;
-        while (System.nanoTime() < until) {
-            if (until == Long.MAX_VALUE) {
-                heard.append((char) process.getInputStream().read());
-                until = System.nanoTime() + 1_000_000L * random.nextInt(120) + random.nextInt(1_000_000);
-            } else if (process.getInputStream().available() > 0) {
-                heard.append(new String(bytes, 0, process.getInputStream().read(bytes)));
-            }
-        }
+                .redirectOutput(said.toFile()).redirectError(ProcessBuilder.Redirect.DISCARD).start();
+        waited(() -> said.toFile().length() > 0, System.nanoTime() + 20_000_000_000L);
+        waited(() -> false, System.nanoTime() + random.nextInt(120_000_000));
         // SIGKILL where there are signals.
         process.destroyForcibly();
-        for (int count = process.getInputStream().read(bytes); count > 0; count = process.getInputStream().read(bytes)) {
-            heard.append(new String(bytes, 0, count));
-        }
+        waited(() -> !process.isAlive(), System.nanoTime() + 20_000_000_000L);
+        String heard = Files.readString(said);
         int whole = heard.lastIndexOf("\n");
         return whole < 0 ? List.of() : heard.substring(0, whole).lines().toList();
+    }
+
+    private static void waited(BooleanSupplier done, long until) {
+        while (!done.getAsBoolean() && System.nanoTime() < until) {
+            LockSupport.parkNanos(100_000);
+        }
     }
 
     private static void clear(Path folder) throws IOException {
