@@ -8,6 +8,7 @@ import hobside.file.InputProblem;
 import hobside.file.Kitchen;
 import hobside.file.Library;
 import hobside.file.Read;
+import hobside.file.Runs;
 import hobside.file.Study;
 import hobside.screen.Glyphs;
 import hobside.screen.Next;
@@ -17,6 +18,8 @@ import hobside.screen.bench.Bench;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.DiskWork;
+import hobside.screen.desk.Work;
+import hobside.screen.live.Starting;
 import hobside.screen.terminal.Opening;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
@@ -43,7 +46,8 @@ public final class Hobside {
     /** Keys that visit the screens once, so that the class archive of the build holds what they need. */
     private static final List<String> VISIT = List.of(DOWN, UP, "\r", DOWN, "\r", "b", "b", "\t", DOWN, "\r", "\r", "t", " ", DOWN, "\r", "x", ESCAPE, "c", ESCAPE, "p", ESCAPE, ESCAPE, "A", DOWN, "2", "3", ESCAPE,
             "?", ESCAPE, "u", "r", "\t", "e", ESCAPE, "p", "g", ESCAPE, "\r", "o", "b", "u", "tre", "\r", ESCAPE, ESCAPE, ESCAPE, "a", "oil",
-            DOWN, ESCAPE, "o", ESCAPE, "f", "oil", "\r", ESCAPE, ESCAPE, "P", "t", ESCAPE, ESCAPE, "s", "q");
+            DOWN, ESCAPE, "o", ESCAPE, "f", "oil", "\r", ESCAPE, ESCAPE, "P", "t", ESCAPE, ESCAPE, "L", " ", "l", ESCAPE, "j", DOWN, "\r", ESCAPE, "e", ESCAPE,
+            "R", " ", ESCAPE, "c", ESCAPE, ESCAPE, "s", "q");
 
     /** The next day: the demo of the first visit is opened again. */
     private static final List<String> SECOND_VISIT = List.of(DOWN, "\r", ESCAPE, "q");
@@ -95,6 +99,11 @@ public final class Hobside {
         Study study = Study.of(library);
         InstantSource clock = SteadyClock.ofThisMachine();
         DiskWork disk = new DiskWork(kitchen, study, clock);
+        Optional<Runs.Unfinished> live = given.first().isPresent() ? Optional.empty() : kitchen.runs().unfinished(clock.millis());
+        if (live.isPresent() && kitchen.isSaved(live.get().open().run().head().demo())) {
+            Bench bench = bench(named(live.get().open().run().head().demo(), kitchen, library, disk), study, library.problems());
+            return Opening.open(Starting.resuming(bench, disk.carryOut(new Work.Resume())), outside(disk, clock), given.options(), streams.complaints());
+        }
         Answer first = first(given, kitchen, library, disk);
         if (first instanceof Answer.Failed failed && given.first().isPresent()) {
             streams.complaints().println(streams.shown().apply(failed.words()));

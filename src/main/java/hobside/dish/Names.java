@@ -48,8 +48,14 @@ public final class Names {
         return id -> ingredient(dish, plan, id).map(Names::brief).orElse(id);
     }
 
+    /** Whether a swap puts the same food in its own place: that is how more of it is planned than the dish has. */
+    public static boolean isMore(Change change, Dish dish) {
+        return change instanceof Swap swap && dish.ingredient(swap.of()).filter(old -> old.food().id().equals(swap.food().id())).isPresent();
+    }
+
     /** A change in a few words, with the names of this dish. */
     public static String title(Change change, Dish dish, Plan plan) {
-        return change.told(of(dish, plan));
+        UnaryOperator<String> names = of(dish, plan);
+        return isMore(change, dish) ? "use more of the " + names.apply(change.of()) : change.told(names);
     }
 }

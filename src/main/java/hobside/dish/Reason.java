@@ -11,7 +11,7 @@ public record Reason(String why, String not) {
     /** The reason of a change made to a dish; swaps and fillings have theirs from the book of substitutes. */
     public static Reason of(Change change, Dish dish, Substitutes book, Words words) {
         return switch (change.kind()) {
-            case SWAP -> swapped((Swap) change, dish, book, words);
+            case SWAP -> Names.isMore(change, dish) ? usual("more", words) : swapped((Swap) change, dish, book, words);
             case BULK_OUT -> bulked((BulkOut) change, book, words);
             case COOK_ANOTHER_WAY -> usual(Heat.drips(((CookAnotherWay) change).method()) ? "grill" : change.kind().word(), words);
             case TRIM, SKIN_OFF, DRAIN, RINSE, DILUTE, CUT_DOWN, LEAVE_OUT, ADD, POUR_OFF, SKIM, SMALLER_SERVE, MORE_PEOPLE ->

@@ -24,7 +24,7 @@ public final class Titles {
             case DRAIN -> "drain " + name;
             case RINSE -> "rinse " + name;
             case DILUTE -> "thin " + name;
-            case SWAP -> swapped((Swap) change, name);
+            case SWAP -> Names.isMore(change, dish) ? "more " + name : swapped((Swap) change, name);
             case CUT_DOWN -> "less " + name;
             case LEAVE_OUT -> "no " + name;
             case ADD -> "add " + name;

@@ -105,6 +105,12 @@ public final class Scripts {
         return RunningOrder.of(new RunningOrder.Given(stand, TalkWriter.write(stand), timing), EFFORT);
     }
 
+    /** A talk that is being run, written anew for the demo as it is now, in the order in which the run began. */
+    public static Talk arranged(Demo demo, Study study, List<String> keys) {
+        Stand stand = stand(demo, study);
+        return RunningOrder.arranged(stand, TalkWriter.write(stand), keys);
+    }
+
     /** The plan in an order of telling that takes less time on stage and leaves no more to be done ahead; empty where none was found. */
     public static Optional<Plan> sooner(Demo demo, Study study, RunningOrder told, Map<String, Integer> measured) {
         Stand stand = stand(demo, study);

@@ -19,7 +19,7 @@ public final class WordFiles {
     public static final List<String> LANGUAGES = List.of("en", "es");
 
     /** Files that every language has. */
-    static final List<String> EVERY = List.of("language", "speech", "reason", "talk", "paper", "questions", "myths", "units", "practice", "exercise");
+    static final List<String> EVERY = List.of("language", "speech", "reason", "talk", "paper", "questions", "myths", "units", "asked", "practice", "exercise");
 
     /** Files that a language has whose words do not stand in the records themselves. */
     static final List<String> BESIDE = List.of("foods", "swaps", "cautions", "places", "allergens", "guides", "dishes", "currency", "mark");

@@ -23,17 +23,24 @@ public final class Frame {
     private static final class Sheet {
         final int width;
         final int[] cells;
+        final boolean plain;
         int caret = -1;
 
-        Sheet(int width, int height) {
+        Sheet(int width, int height, boolean plain) {
             this.width = width;
+            this.plain = plain;
             this.cells = new int[width * height];
             Arrays.fill(cells, BLANK);
         }
     }
 
     public Frame(int width, int height) {
-        this(new Sheet(width, height), new Area(0, 0, height, width));
+        this(width, height, false);
+    }
+
+    /** {@code plain} when it will be shown in ASCII alone: what is made of blocks may then be made of letters instead. */
+    public Frame(int width, int height, boolean plain) {
+        this(new Sheet(width, height, plain), new Area(0, 0, height, width));
     }
 
     private Frame(Sheet sheet, Area area) {
@@ -47,6 +54,11 @@ public final class Frame {
 
     public int height() {
         return area.height();
+    }
+
+    /** Whether it will be shown in ASCII alone. */
+    public boolean isPlain() {
+        return sheet.plain;
     }
 
     /** A part of this frame as a frame of its own: what is drawn there shows here, and nothing can spill out of it. */

@@ -14,6 +14,11 @@ public interface Hall {
     /** The columns and rows there are now. */
     Size size() throws IOException;
 
+    /** Whether it shows nothing but ASCII. */
+    default boolean isPlain() {
+        return false;
+    }
+
     /** Shows a frame. After {@link #leave} it does nothing. */
     void paint(Frame frame) throws IOException;
 

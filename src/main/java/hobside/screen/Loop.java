@@ -112,11 +112,11 @@ public final class Loop {
 
     private void open(Next first) throws IOException {
         hall.enter();
-        visit = Visit.of(first.screen().orElseThrow(), hall.size());
+        visit = Visit.of(first.screen().orElseThrow(), hall.size(), hall.isPlain());
         hall.paint(visit.frame());
         new Reader().start();
         new SizeWatch().start();
-        turn(new Visit(visit.screen(), visit.size(), first.effects()), Optional.empty());
+        turn(visit.owing(first.effects()), Optional.empty());
     }
 
     private int goOn() throws IOException, InterruptedException {

@@ -4,6 +4,11 @@ import java.time.Instant;
 
 /** What a screen can be told. */
 public sealed interface Message {
+    /** Whether it is for the screen below when another lies over it: news from outside, not what the user does. */
+    default boolean isNews() {
+        return this instanceof Told || this instanceof Woken;
+    }
+
     /** A key was pressed. */
     record KeyPressed(Key key) implements Message {}
 

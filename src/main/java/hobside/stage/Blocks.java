@@ -9,7 +9,7 @@ import java.util.Map;
 
 /**
  * The talk in pieces that are told without a break: its sections, each question with its answer by itself, and the steps of the
- * method taken out. What stands on the bench is set out beforehand and is no piece.
+ * method taken out. What stands on the bench is set out beforehand; of it only the cautions are told.
  */
 final class Blocks {
 
@@ -32,14 +32,18 @@ final class Blocks {
         for (Talk.Section section : talk.sections()) {
             if (section.part() == Talk.Part.QUESTIONS) {
                 blocks.addAll(questions(section));
-            } else if (section.part() != Talk.Part.BENCH) {
-                List<Cue> told = section.cues().stream().filter(cue -> !StepKeys.is(cue.key())).toList();
+            } else {
+                List<Cue> told = section.cues().stream().filter(cue -> isTold(section, cue)).toList();
                 if (!told.isEmpty()) {
                     blocks.add(new Block(section.key(), section, told));
                 }
             }
         }
         return blocks;
+    }
+
+    private static boolean isTold(Talk.Section section, Cue cue) {
+        return section.part() == Talk.Part.BENCH ? cue.isCaution() : !StepKeys.is(cue.key());
     }
 
     /** A cue that is no question of its own, such as one that was written by hand, goes with the one before it. */

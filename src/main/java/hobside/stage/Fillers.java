@@ -1,9 +1,11 @@
 package hobside.stage;
 
 import hobside.talk.Cue;
+import hobside.talk.Stand;
 import hobside.talk.Talk;
 import hobside.talk.TalkWriter;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,17 +17,23 @@ final class Fillers {
 
     private final List<Blocks.Block> blocks;
     private final Scene scene;
+    private final Map<String, Cue> cues = new HashMap<>();
 
     private Fillers(List<Blocks.Block> blocks, Scene scene) {
         this.blocks = blocks;
         this.scene = scene;
+        scene.talk().cues().forEach(cue -> cues.put(cue.key(), cue));
     }
 
     static Fillers of(Scene scene) {
-        Set<String> told = scene.talk().cues().stream().map(Cue::key).collect(Collectors.toSet());
-        List<Cue> cues = TalkWriter.questions(scene.stand()).stream().filter(cue -> !told.contains(cue.key())).toList();
-        Talk.Section.Head head = new Talk.Section.Head(Talk.Part.QUESTIONS, "waits", scene.stand().words().say("talk.heading.questions"));
-        return new Fillers(Blocks.questions(new Talk.Section(head, cues, Optional.empty(), Map.of())), scene);
+        return new Fillers(of(scene.stand(), scene.talk()), scene);
+    }
+
+    static List<Blocks.Block> of(Stand stand, Talk talk) {
+        Set<String> told = talk.cues().stream().map(Cue::key).collect(Collectors.toSet());
+        List<Cue> cues = TalkWriter.questions(stand).stream().filter(cue -> !told.contains(cue.key())).toList();
+        Talk.Section.Head head = new Talk.Section.Head(Talk.Part.QUESTIONS, "waits", stand.words().say("talk.heading.questions"));
+        return Blocks.questions(new Talk.Section(head, cues, Optional.empty(), Map.of()));
     }
 
     List<Blocks.Block> blocks() {
@@ -35,6 +43,15 @@ final class Fillers {
     /** What all of them take together. */
     int seconds() {
         return blocks.stream().mapToInt(this::seconds).sum();
+    }
+
+    int seconds(Cue cue) {
+        return scene.timing().seconds(cue);
+    }
+
+    /** Seconds of a cue of the talk. */
+    int seconds(String key) {
+        return seconds(cues.get(key));
     }
 
     int seconds(Blocks.Block block) {

@@ -3,6 +3,7 @@ package hobside.stage;
 import hobside.stage.order.Effort;
 import hobside.stage.order.Outcome;
 import hobside.talk.Setting;
+import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -218,7 +219,9 @@ final class Fitting {
         int bound = tried.outcome() instanceof Outcome.Found found ? found.bound() : 0;
         RunningOrder.Proof proof = new RunningOrder.Proof(tried.isFound() ? tried.seconds() : 0, bound, sure && tries < TRIES);
         List<Hindrance> hindrances = new Hindrances(scene, tried.tasks()).of(tried.outcome(), tried.slots(), tried.silences());
+        List<RunningOrder.Line> lines = Lines.of(fillers, tried.slots(), tried.silences());
+        Talk told = Told.arranged(scene.talk(), fillers.blocks(), lines.stream().map(RunningOrder.Line::cue).toList());
         return new RunningOrder(tried.slots(), proof, Ahead.of(scene, tried.ways()), tried.silences(),
-                new RunningOrder.Outlook(scene.slotSeconds(), hindrances, tried.ways()), Told.of(scene, fillers, tried.slots(), tried.silences()));
+                new RunningOrder.Outlook(scene.slotSeconds(), hindrances, tried.ways()), new RunningOrder.Telling(told, lines, Pot.of(tried.slots())));
     }
 }

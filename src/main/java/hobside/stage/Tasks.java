@@ -105,7 +105,7 @@ final class Tasks {
 
     /** The welcome and the cautions told at the hob before it come before a step; so does every change that works on what it cooks. */
     private boolean comesBefore(Blocks.Block block, Cooking.Stepped step) {
-        if (block.part() == Talk.Part.WELCOME) {
+        if (block.part() == Talk.Part.WELCOME || block.part() == Talk.Part.BENCH) {
             return true;
         }
         if (block.part() == Talk.Part.WAIT) {
@@ -128,16 +128,17 @@ final class Tasks {
         for (Blocks.Block block : scene.blocks()) {
             Set<String> after = new HashSet<>();
             switch (block.part()) {
-                case WELCOME, BENCH -> {}
-                case WAIT -> welcome().ifPresent(after::add);
+                case WELCOME -> {}
+                case BENCH -> part(Talk.Part.WELCOME).ifPresent(after::add);
+                case WAIT -> opening().ifPresent(after::add);
                 case CHANGE, ASIDE -> {
-                    (scene.isAnyOrder() ? welcome() : chain.or(this::welcome)).ifPresent(after::add);
+                    (scene.isAnyOrder() ? opening() : chain.or(this::opening)).ifPresent(after::add);
                     after.addAll(behind(block));
                     changed.add(block.key());
                     chain = Optional.of(block.key());
                 }
-                case QUESTIONS -> after.addAll(changed.isEmpty() ? welcome().stream().toList() : changed.subList(0, 1));
-                case RECAP -> after.addAll(changed.isEmpty() ? welcome().stream().toList() : changed);
+                case QUESTIONS -> after.addAll(changed.isEmpty() ? opening().stream().toList() : changed.subList(0, 1));
+                case RECAP -> after.addAll(changed.isEmpty() ? opening().stream().toList() : changed);
                 case TABLE -> {
                     after.addAll(tasks.keySet());
                     scene.blocks().stream().map(Blocks.Block::key).filter(key -> !key.equals(block.key())).forEach(after::add);
@@ -148,8 +149,13 @@ final class Tasks {
         }
     }
 
-    private Optional<String> welcome() {
-        return scene.blocks().stream().filter(block -> block.part() == Talk.Part.WELCOME).map(Blocks.Block::key).findFirst();
+    /** What is told before anything else may begin: the cautions about what stands on the bench, else the welcome. */
+    private Optional<String> opening() {
+        return part(Talk.Part.BENCH).or(() -> part(Talk.Part.WELCOME));
+    }
+
+    private Optional<String> part(Talk.Part part) {
+        return scene.blocks().stream().filter(block -> block.part() == part).map(Blocks.Block::key).findFirst();
     }
 
     /** The steps that must be over before a change can be made on the pot. */

@@ -4,9 +4,12 @@ import hobside.talk.Cue;
 import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The talk in the order in which it is told on stage. Each piece keeps the heading of its section; pieces of one section that
@@ -14,7 +17,7 @@ import java.util.Optional;
  */
 final class Told {
 
-    private final Map<String, Cue> cues = new HashMap<>();
+    private final Map<String, Cue> cues = new LinkedHashMap<>();
     private final Map<String, Talk.Section> sections = new HashMap<>();
     private final List<Talk.Section> told = new ArrayList<>();
 
@@ -30,18 +33,32 @@ final class Told {
         });
     }
 
-    static Talk of(Scene scene, Fillers fillers, List<Slotted> slots, List<Silence> silences) {
-        Told told = new Told(scene.talk(), fillers.blocks());
-        Map<String, List<Cue>> asked = new HashMap<>();
-        fillers.blocks().forEach(block -> asked.put(block.key(), block.cues()));
-        int next = 0;
-        for (Slotted slot : slots) {
-            for (; next < silences.size() && silences.get(next).from() < slot.start() && slot.task().isSeen(); next++) {
-                silences.get(next).filled().forEach(key -> asked.get(key).forEach(told::add));
+
+    /** The cues of these keys in this order; keys that the talk does not have are passed over. */
+    static Talk arranged(Talk talk, List<Blocks.Block> fillers, List<String> keys) {
+        Told told = new Told(talk, fillers);
+        keys.stream().map(told.cues::get).filter(cue -> cue != null).forEach(told::add);
+        return new Talk(talk.front(), told.boarded());
+    }
+
+    /**
+     * The keys with those that the talk has won since: each comes after the cue it follows in the talk as it is written. Steps and
+     * things on the bench are left alone, because they may be away on purpose.
+     */
+    static List<String> withNew(Talk talk, List<String> keys) {
+        List<String> all = new ArrayList<>(keys);
+        Set<String> known = new HashSet<>(keys);
+        String before = "";
+        for (Talk.Section section : talk.sections()) {
+            for (Cue cue : section.cues()) {
+                boolean told = section.part() == Talk.Part.BENCH ? cue.isCaution() : !StepKeys.is(cue.key());
+                if (told && known.add(cue.key())) {
+                    all.add(all.indexOf(before) + 1, cue.key());
+                }
+                before = known.contains(cue.key()) ? cue.key() : before;
             }
-            slot.task().ties().cues().forEach(key -> told.add(told.cues.get(key)));
         }
-        return new Talk(scene.talk().front(), told.boarded());
+        return all;
     }
 
     private void add(Cue cue) {

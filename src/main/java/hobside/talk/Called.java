@@ -126,6 +126,11 @@ final class Called {
         return unit.endsWith(ending) ? unit.substring(0, unit.length() - ending.length()) + instead : unit;
     }
 
+    /** The word under which the sentences of a change are kept; more of the same food has words of its own. */
+    String word(Change change) {
+        return Names.isMore(change, demo.dish()) ? "more" : change.kind().word();
+    }
+
     /** A change in a few words: "trim the fat off the ribs". */
     String title(Change change) {
         return Titling.of(change, this, words);

@@ -40,7 +40,7 @@ final class Doing {
 
     Hands of(Change change) {
         Map<String, String> gaps = gaps(change);
-        String word = change.kind().word();
+        String word = called.word(change);
         String act = counted(change).map(number -> words.count("talk.do." + word, number, gaps)).orElseGet(() -> words.say("talk.do." + word, gaps));
         String show = words.say("talk.show." + word + (pouredAll(change) ? "-all" : ""), gaps);
         return new Hands(change instanceof Dilute dilute ? act + " " + left(dilute) : act, show, seconds(change), needs(change, gaps));

@@ -95,9 +95,14 @@ final class Figures {
     }
 
     static Plates plates(Comparison told) {
+        return plates(told, 1);
+    }
+
+    /** The same, rounded to {@code finest} grams or coarser. */
+    static Plates plates(Comparison told, double finest) {
         Range before = told.before().of(Nutrient.FASAT, Basis.SERVE).range();
         Range after = told.after().of(Nutrient.FASAT, Basis.SERVE).range();
-        double step = Math.max(Rounded.step(before, 1), Rounded.step(after, 1));
+        double step = Math.max(Rounded.step(before, finest), Rounded.step(after, finest));
         return new Plates(Rounded.to(before.typical(), step), Rounded.to(after.typical(), step), after.typical(),
                 told.saved(Nutrient.FASAT, Basis.SERVE).range());
     }

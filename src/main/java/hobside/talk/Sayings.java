@@ -63,7 +63,7 @@ final class Sayings {
         return energy(told) + " " + cost(told) + (salt.isEmpty() ? "" : " " + salt);
     }
 
-    private String energy(Comparison told) {
+    String energy(Comparison told) {
         double saved = told.saved(Nutrient.ENERC_KCAL, Basis.SERVE).typical();
         return raw(Math.abs(saved) < WORTH_KILOCALORIES ? "energy.same" : saved > 0 ? "energy.down" : "energy.up");
     }

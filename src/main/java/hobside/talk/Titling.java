@@ -14,7 +14,7 @@ final class Titling {
     private Titling() {}
 
     static String of(Change change, Called called, Words words) {
-        return words.say("talk.title." + change.kind().word(), gaps(change, called, words));
+        return words.say("talk.title." + called.word(change), gaps(change, called, words));
     }
 
     private static Map<String, String> gaps(Change change, Called called, Words words) {

@@ -5,7 +5,7 @@ import java.util.Arrays;
 
 /**
  * Runs one of the measurements. {@code start} and {@code keys} need the built jar and launcher in target, {@code bring} for its
- * starts; {@code ledger}, {@code words}, {@code late}, {@code workshop}, {@code advice} and {@code accuracy FOLDER} need nothing but the classes.
+ * starts; {@code ledger}, {@code words}, {@code late}, {@code order}, {@code workshop}, {@code advice} and {@code accuracy FOLDER} need nothing but the classes.
  */
 public final class Bench {
     private Bench() {}
@@ -25,7 +25,10 @@ public final class Bench {
             case "talk" -> TalkBench.main(rest);
             case "late" -> LateBench.main(rest);
             case "workshop" -> WorkshopBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, late, workshop, advice or accuracy, found \"" + which + "\"");
+            case "live" -> LiveBench.main(rest);
+            case "whatif" -> WhatIfBench.main(rest);
+            case "order" -> OrderBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, late, live, workshop, whatif, advice or accuracy, found \"" + which + "\"");
         }
     }
 }

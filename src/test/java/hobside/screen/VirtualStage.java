@@ -64,6 +64,20 @@ public final class VirtualStage {
         return visit.frame();
     }
 
+    /** The screen one is on. */
+    public Screen screen() {
+        return visit.screen().orElseThrow();
+    }
+
+    /** What is seen on a terminal that knows only ASCII. */
+    public String plainText() {
+        Frame plain = new Frame(visit.size().width(), visit.size().height(), true);
+        visit.screen().orElseThrow().view(plain);
+        StringBuilder text = new StringBuilder();
+        plain.text().chars().forEach(sign -> text.append(sign == '\n' ? '\n' : Glyphs.plain((char) sign)));
+        return text.toString();
+    }
+
     /** One line of the frame, without the spaces at its end. */
     public String line(int row) {
         return frame().text().lines().toList().get(row);

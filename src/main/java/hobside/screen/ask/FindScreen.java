@@ -54,7 +54,13 @@ public record FindScreen(Screen back, Search search, Typing typing, int cursor) 
         if (message instanceof Message.KeyPressed pressed) {
             return pressed(pressed.key());
         }
-        return Next.to(this);
+        return relayed(message);
+    }
+
+    /** News and the time of day belong to the screen below. */
+    private Next relayed(Message message) {
+        Next below = back.update(message);
+        return new Next(below.screen().map(screen -> new FindScreen(screen, search, typing, cursor)), below.effects());
     }
 
     private Next pressed(Key key) {

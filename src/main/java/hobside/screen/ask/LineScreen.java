@@ -47,13 +47,7 @@ public record LineScreen(Screen back, Question question, Typing typing, String p
         if (message instanceof Message.KeyPressed pressed) {
             return pressed(pressed.key());
         }
-        return message instanceof Message.Told ? relayed(message) : Next.to(this);
-    }
-
-    /** News from the disk belongs to the screen below. */
-    private Next relayed(Message message) {
-        Next below = back.update(message);
-        return new Next(below.screen().map(screen -> new LineScreen(screen, question, typing, problem)), below.effects());
+        return message.isNews() ? back.update(message).over(below -> new LineScreen(below, question, typing, problem)) : Next.to(this);
     }
 
     private Next pressed(Key key) {

@@ -42,7 +42,7 @@ public record MenuScreen(Screen back, Menu menu, int cursor) implements Screen {
         if (message instanceof Message.KeyPressed pressed) {
             return pressed(pressed.key());
         }
-        return Next.to(this);
+        return message.isNews() ? back.update(message).over(below -> new MenuScreen(below, menu, cursor)) : Next.to(this);
     }
 
     private Next pressed(Key key) {

@@ -166,7 +166,8 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
         }
-        return Next.to(OpenScreen.of(this, (Answer.Choices) answer));
+        // What is answered about runs is heard by the screens that asked for it.
+        return answer instanceof Answer.Choices choices ? Next.to(OpenScreen.of(this, choices)) : Next.to(this);
     }
 
     /** A corrected record takes the place of the old one in the dish, as a step that can be undone. */

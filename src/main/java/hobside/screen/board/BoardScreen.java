@@ -21,13 +21,13 @@ import hobside.talk.Written;
 import java.util.List;
 
 /** The running total for an audience, after the first so many changes: large digits for saturated fat, a line for the rest. */
-public record BoardScreen(Bench bench, int told) implements Screen {
+public record BoardScreen(Screen back, Bench bench, int told) implements Screen {
 
     /** The keys of the board. */
     enum Action implements Keys.Bound {
         ON("right down space enter", "next change"),
         BACK_ONE("left up backspace", "one back"),
-        CLOSE("b escape q ctrl-c", "back to the Bench");
+        CLOSE("b escape q ctrl-c", "back");
 
         private final Keys.Binding binding;
 
@@ -45,7 +45,7 @@ public record BoardScreen(Bench bench, int told) implements Screen {
     public static BoardScreen of(Bench bench) {
         int told = bench.planIndex().map(index -> (int) bench.desk().ledger().steps().subList(0, index + 1).stream().filter(Step::counts).count())
                 .orElse((int) bench.desk().ledger().steps().stream().filter(Step::counts).count());
-        return new BoardScreen(bench, told);
+        return new BoardScreen(bench, bench, told);
     }
 
     @Override
@@ -53,14 +53,14 @@ public record BoardScreen(Bench bench, int told) implements Screen {
         if (message instanceof Message.KeyPressed pressed) {
             return Keys.action(Action.values(), pressed.key()).map(this::act).orElseGet(() -> Next.to(this));
         }
-        return Next.to(this);
+        return message.isNews() ? back.update(message).over(below -> new BoardScreen(below, bench, told)) : Next.to(this);
     }
 
     private Next act(Action action) {
         return switch (action) {
-            case ON -> Next.to(new BoardScreen(bench, Math.min(told + 1, steps().size())));
-            case BACK_ONE -> Next.to(new BoardScreen(bench, Math.max(0, told - 1)));
-            case CLOSE -> Next.to(bench);
+            case ON -> Next.to(new BoardScreen(back, bench, Math.min(told + 1, steps().size())));
+            case BACK_ONE -> Next.to(new BoardScreen(back, bench, Math.max(0, told - 1)));
+            case CLOSE -> Next.to(back);
         };
     }
 

@@ -8,7 +8,11 @@ import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.ask.Cursor;
 import hobside.screen.bench.Bench;
+import hobside.screen.desk.Answer;
+import hobside.screen.desk.Work;
 import hobside.stage.RunningOrder;
+import hobside.stage.run.Measured;
+import hobside.stage.run.Run;
 import hobside.talk.Demo;
 import hobside.talk.Setting;
 import java.util.List;
@@ -19,33 +23,40 @@ import java.util.Optional;
 public final class ClockScreen implements Screen {
 
     private final Bench bench;
-    private final RunningOrder order;
-    private final Optional<Plan> sooner;
+    private final Worked worked;
     private final List<Entry> entries;
     private final int cursor;
     private final String said;
 
     private ClockScreen(Bench bench, Worked worked, int cursor, String said) {
         this.bench = bench;
-        this.order = worked.order();
-        this.sooner = worked.sooner();
-        this.entries = Entry.of(order);
+        this.worked = worked;
+        this.entries = Entry.of(worked.order());
         this.cursor = Math.max(0, Math.min(cursor, entries.size() - 1));
         this.said = said;
     }
 
     /** The running order, and an order of telling that takes less time, if there is one. */
-    private record Worked(RunningOrder order, Optional<Plan> sooner) {
+    private record Worked(RunningOrder order, Optional<Plan> sooner, List<Run> runs) {
 
-        static Worked out(Bench bench) {
+        static Worked out(Bench bench, List<Run> runs) {
             Demo demo = bench.demo();
-            RunningOrder order = Scripts.runningOrder(demo, bench.desk().study(), Map.of());
-            return new Worked(order, Scripts.sooner(demo, bench.desk().study(), order, Map.of()));
+            Map<String, Integer> measured = Measured.of(runs).seconds(Scripts.talk(demo, bench.desk().study()));
+            RunningOrder order = Scripts.runningOrder(demo, bench.desk().study(), measured);
+            return new Worked(order, Scripts.sooner(demo, bench.desk().study(), order, measured), runs);
         }
     }
 
-    public static ClockScreen of(Bench bench) {
-        return new ClockScreen(bench, Worked.out(bench), 0, "");
+    /** The order with estimated times at once, and with those measured in rehearsals as soon as the disk has told of them. */
+    public static Next of(Bench bench) {
+        ClockScreen clock = new ClockScreen(bench, Worked.out(bench, List.of()), 0, "");
+        String name = bench.desk().kept().name();
+        return name.isEmpty() ? Next.to(clock) : Next.doing(clock, new Work.Runs(name));
+    }
+
+    /** How many runs its times were measured in. */
+    int runs() {
+        return worked.runs().size();
     }
 
     Bench bench() {
@@ -61,11 +72,11 @@ public final class ClockScreen implements Screen {
     }
 
     RunningOrder order() {
-        return order;
+        return worked.order();
     }
 
     Optional<Plan> sooner() {
-        return sooner;
+        return worked.sooner();
     }
 
     List<Entry> entries() {
@@ -85,11 +96,11 @@ public final class ClockScreen implements Screen {
     }
 
     ClockScreen saying(String words) {
-        return new ClockScreen(bench, new Worked(order, sooner), cursor, words);
+        return new ClockScreen(bench, worked, cursor, words);
     }
 
     private ClockScreen to(int row) {
-        return new ClockScreen(bench, new Worked(order, sooner), row, "");
+        return new ClockScreen(bench, worked, row, "");
     }
 
     /** The Bench goes on underneath; this screen stays on top, with the cursor on the same task wherever that has gone. */
@@ -99,14 +110,14 @@ public final class ClockScreen implements Screen {
     }
 
     private Screen found(Bench changed, String key, String words) {
-        Worked worked = Worked.out(changed);
-        List<Entry> rows = Entry.of(worked.order());
+        Worked fresh = Worked.out(changed, worked.runs());
+        List<Entry> rows = Entry.of(fresh.order());
         for (int i = 0; i < rows.size(); i++) {
             if (!key.isEmpty() && rows.get(i).key().equals(key)) {
-                return new ClockScreen(changed, worked, i, words);
+                return new ClockScreen(changed, fresh, i, words);
             }
         }
-        return new ClockScreen(changed, worked, cursor, words);
+        return new ClockScreen(changed, fresh, cursor, words);
     }
 
     Next changed(Demo other, String words) {
@@ -118,8 +129,11 @@ public final class ClockScreen implements Screen {
         if (message instanceof Message.KeyPressed pressed) {
             return ClockUpdate.of(this, pressed.key()).orElseGet(() -> Next.to(to(Cursor.after(pressed.key(), cursor, Math.max(1, entries.size())))));
         }
+        if (message instanceof Message.Told told && told.answer() instanceof Answer.Runs runs) {
+            return Next.to(new ClockScreen(bench, Worked.out(bench, runs.runs()), cursor, said));
+        }
         return message instanceof Message.Told
-                ? bench.below(message, changed -> new ClockScreen(changed, new Worked(order, sooner), cursor, changed.said().isEmpty() ? said : changed.said()))
+                ? bench.below(message, changed -> new ClockScreen(changed, worked, cursor, changed.said().isEmpty() ? said : changed.said()))
                 : Next.to(this);
     }
 

@@ -8,6 +8,7 @@ import hobside.screen.Key;
 import hobside.screen.Keys;
 import hobside.screen.Next;
 import hobside.screen.desk.Work;
+import hobside.screen.live.Starting;
 import hobside.screen.read.ReadScreen;
 import hobside.talk.Cue;
 import hobside.talk.Demo;
@@ -44,8 +45,8 @@ final class ClockUpdate {
                     .orElseGet(() -> Next.to(clock.saying("No other order of telling was found that takes less time.")));
             case OPEN -> wished(clock, wanted -> Setting.Wanted.NOTHING, false);
             case PRINT -> Next.to(ReadScreen.page(clock, "The running order", width -> List.of(Scripts.orderText(clock.order(), clock.demo(), clock.bench().desk().study(), width).split("\n"))));
-            case REHEARSE -> Next.to(clock.saying(""));
-            case LIVE -> Next.to(clock.saying(""));
+            case REHEARSE -> Starting.rehearsal(clock.bench());
+            case LIVE -> Starting.live(clock.bench());
             case UNDO -> clock.bench().undone().map(next -> clock.over(next, "Taken back.")).orElseGet(() -> Next.to(clock.saying("There is nothing to take back.")));
             case REDO -> clock.bench().redone().map(next -> clock.over(next, "Done again.")).orElseGet(() -> Next.to(clock.saying("There is nothing to do again.")));
             case SAVE -> Next.doing(clock.saying("Saving..."), new Work.Save(clock.demo(), clock.bench().desk().kept().name()));

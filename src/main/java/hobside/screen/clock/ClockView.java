@@ -49,8 +49,12 @@ final class ClockView {
         int slot = clock.order().outlook().slot();
         String time = clock.order().slots().isEmpty() ? "no order" : Verdict.clock(clock.order().seconds()) + (slot == 0 ? "" : " of " + Verdict.clock(slot));
         frame.put(0, 1, Lines.fit(clock.demo().dish().name(), frame.width() / 2), Style.TITLE);
-        frame.putRight(0, frame.width() - 1, time + " " + Glyphs.MIDDLE_DOT + " " + hall() + " " + Glyphs.MIDDLE_DOT + " Clock", Style.QUIET);
+        frame.putRight(0, frame.width() - 1, time + " " + Glyphs.MIDDLE_DOT + " " + hall() + measured() + " " + Glyphs.MIDDLE_DOT + " Clock", Style.QUIET);
         frame.horizontal(1, 0, frame.width() - 1);
+    }
+
+    private String measured() {
+        return clock.runs() == 0 ? "" : " " + Glyphs.MIDDLE_DOT + " " + clock.runs() + (clock.runs() == 1 ? " run" : " runs");
     }
 
     private String hall() {

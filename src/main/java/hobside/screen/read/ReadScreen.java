@@ -68,7 +68,7 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
         if (message instanceof Message.KeyPressed pressed) {
             return Keys.action(Action.values(), pressed.key()).map(this::act).orElseGet(() -> jump(pressed.key()));
         }
-        return Next.to(this);
+        return message.isNews() ? back.update(message).over(below -> new ReadScreen(below, title, page, top)) : Next.to(this);
     }
 
     private Next act(Action action) {

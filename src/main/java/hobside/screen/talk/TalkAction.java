@@ -25,6 +25,8 @@ enum TalkAction implements Keys.Bound {
     UNDO("u ctrl-z", "undo", "Take back the last step, as often as you like."),
     REDO("r ctrl-y", "", "Do again what was taken back."),
     SAVE("s", "save", "Save the demo and write its script."),
+    REHEARSE("T", "rehearse", "Rehearse the talk against its planned times."),
+    LIVE("L", "live", "Give the talk before an audience."),
     HELP("?", "help", "This page."),
     BACK("escape q t ctrl-c", "back", "Back to the Bench.");
 

@@ -4,6 +4,7 @@ import hobside.file.Scripts;
 import hobside.screen.Key;
 import hobside.screen.Keys;
 import hobside.screen.Next;
+import hobside.screen.live.Starting;
 import hobside.screen.read.ReadScreen;
 import hobside.screen.desk.Work;
 import hobside.talk.Cue;
@@ -46,6 +47,8 @@ final class TalkUpdate {
             case UNDO -> talk.bench().undone().map(next -> talk.over(next, cue.key(), "Taken back.")).orElseGet(() -> Next.to(talk.saying("There is nothing to take back.")));
             case REDO -> talk.bench().redone().map(next -> talk.over(next, cue.key(), "Done again.")).orElseGet(() -> Next.to(talk.saying("There is nothing to do again.")));
             case SAVE -> Next.doing(talk.saying("Saving..."), new Work.Save(talk.bench().demo(), talk.bench().desk().kept().name()));
+            case REHEARSE -> Starting.rehearsal(talk.bench());
+            case LIVE -> Starting.live(talk.bench());
             case HELP -> Next.to(ReadScreen.help(talk, "The Talk", List.of(TalkAction.values())));
             case BACK -> Next.to(talk.bench());
         };

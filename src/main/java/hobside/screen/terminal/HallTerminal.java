@@ -64,6 +64,11 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
     }
 
     @Override
+    public boolean isPlain() {
+        return charset.equals(StandardCharsets.US_ASCII);
+    }
+
+    @Override
     public synchronized void enter() throws IOException {
         size = tty.takeOver();
         entered = true;

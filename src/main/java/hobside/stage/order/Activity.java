@@ -8,7 +8,7 @@ package hobside.stage.order;
 final class Activity {
 
     private static final double MUCH = 1e100;
-    private static final double FADING = 1 / Double.parseDouble(System.getProperty("fade","0.95"));
+    private static final double FADING = 1 / 0.95;
 
     private final double[] of;
     private double step = 1;

@@ -7,6 +7,8 @@ final class Clause implements Reason {
     final int[] values;
     /** In how many levels its statements were made false: few is good. */
     final int spread;
+    /** When it last had to do with a clash, counted in clashes. */
+    int used;
     boolean gone;
 
     Clause(Atoms atoms, int spread) {

@@ -12,6 +12,9 @@ import java.util.List;
  */
 final class Clauses {
 
+    /** Spreads that differ by less than this count as equal; then the one used last is kept. */
+    private static final int ALIKE = 3;
+
     private final Trail trail;
     private final Watchers[] watchers;
     private final int room;
@@ -48,7 +51,7 @@ final class Clauses {
     }
 
     private void forget() {
-        kept.sort(Comparator.comparingInt((Clause clause) -> clause.spread).thenComparingInt(clause -> clause.sides.length));
+        kept.sort(Comparator.comparingInt((Clause clause) -> clause.spread / ALIKE).thenComparingInt(clause -> -clause.used));
         int half = 0;
         for (Clause clause : kept) {
             half += clause.sides.length;

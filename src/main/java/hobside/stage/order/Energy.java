@@ -12,18 +12,18 @@ import java.util.Arrays;
  */
 final class Energy implements Rule {
 
-    /** Deeper in the search it costs more than it brings. */
-    private static final int DEEPEST = 1;
-
     private final Runs runs;
     private final Trail trail;
+    private final int deepest;
     private final long[] events;
     private final Atoms atoms = new Atoms();
     private long surplus;
 
-    Energy(Runs runs, Trail trail) {
+    /** @param deepest looked at down to this level only; deeper in the search it may cost more than it brings */
+    Energy(Runs runs, Trail trail, int deepest) {
         this.runs = runs;
         this.trail = trail;
+        this.deepest = deepest;
         this.events = new long[2 * runs.count];
     }
 
@@ -34,7 +34,7 @@ final class Energy implements Rule {
 
     @Override
     public boolean apply() {
-        for (int k = 0; trail.level() <= DEEPEST && k < runs.count; k++) {
+        for (int k = 0; trail.level() <= deepest && k < runs.count; k++) {
             int from = runs.first(k);
             int until = overfull(from);
             if (until >= 0) {

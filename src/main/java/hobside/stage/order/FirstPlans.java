@@ -17,6 +17,8 @@ final class FirstPlans {
     private final Meter meter;
     private final Drafter drafter;
     private final Polish polish;
+    /** About when all is over: latest finishes are counted back from here. */
+    private final int chain;
     private final Random random = new Random(SEED);
 
     FirstPlans(Facts facts, Best best, Meter meter) {
@@ -25,6 +27,7 @@ final class FirstPlans {
         this.meter = meter;
         this.drafter = new Drafter(facts);
         this.polish = new Polish(facts, drafter);
+        this.chain = best.lower();
     }
 
     void byRules() {
@@ -40,10 +43,10 @@ final class FirstPlans {
     }
 
     private double rank(int rule, int job, int[] tails) {
-        int end = Math.min(0, facts.latest[job] == Facts.NEVER ? 0 : facts.latest[job] - Facts.NEVER / 2) - tails[job];
+        double finish = facts.latest[job] == Facts.NEVER ? -tails[job] : Math.min(-tails[job], facts.latest[job] - chain);
         return switch (rule) {
-            case 0 -> end;
-            case 1 -> end - facts.duration[job];
+            case 0 -> finish;
+            case 1 -> finish - facts.duration[job];
             case 2 -> -facts.order.later(job).cardinality();
             default -> -weight(job);
         };

@@ -16,7 +16,11 @@ final class Hunt {
     /** So many clashes in the first attempt, and an eighth more in each that follows. */
     private static final int FIRST_BUDGET = 100;
 
+    /** So many plans are drawn up by chance before each attempt: that finds more in large problems. */
+    private static final int BY_CHANCE = 30;
+
     private final Model model;
+    private final FirstPlans plans;
     private final Engine engine;
     private final Trail trail;
     /** The side that says how early the end is. */
@@ -28,8 +32,9 @@ final class Hunt {
     private final Choice choice;
     private boolean over;
 
-    Hunt(Model model, Best best, Meter meter) {
+    Hunt(Model model, FirstPlans plans, Best best, Meter meter) {
         this.model = model;
+        this.plans = plans;
         this.engine = model.engine;
         this.trail = engine.trail;
         this.end = 2 * model.end + 1;
@@ -41,12 +46,18 @@ final class Hunt {
         this.choice = new Choice(model, activity);
     }
 
+    /** How often something went wrong, and so was learned from. */
+    int clashes() {
+        return learner.clashes();
+    }
+
     /** Goes on until the matter is settled or the effort is spent. */
     void run() {
         over = !new Refuting(model, best, meter).run();
         int budget = FIRST_BUDGET;
         boolean fromBelow = true;
         while (!over && narrow() && !best.isSettled() && !meter.isOver()) {
+            plans.byChance(BY_CHANCE);
             attempt(fromBelow ? best.lower() : best.upper() - 1, budget);
             budget += budget / 8;
             fromBelow = !fromBelow;
@@ -99,6 +110,7 @@ final class Hunt {
             over = !trail.raise(atoms.side(0), atoms.value(0), NONE);
         } else {
             Clause clause = new Clause(atoms, spread(atoms));
+            clause.used = learner.clashes();
             engine.backTo(level(atoms, 1));
             engine.clauses.add(clause);
             trail.raise(atoms.side(0), atoms.value(0), clause);

@@ -15,6 +15,9 @@ final class Learner {
     /** Less than any value: nothing is needed of this side. */
     private static final int NOTHING = Integer.MIN_VALUE;
 
+    /** So many steps back it is looked whether a statement follows from others. */
+    private static final int DEPTH = 4;
+
     private final Trail trail;
     private final Activity activity;
     private final int[] need;
@@ -23,6 +26,7 @@ final class Learner {
     private final int[] touched;
     private int touchedSize;
     private int open;
+    private int clashes;
     private int from;
     private final Atoms causes = new Atoms();
     private final Atoms clause = new Atoms();
@@ -40,6 +44,7 @@ final class Learner {
     /** What to learn: the first statement must become true after going back to the level of the second; empty when all is lost. */
     Atoms learn() {
         clause.clear();
+        clashes++;
         if (levelOf(trail.clash()) > 0) {
             addAll(trail.clash());
             int at = resolve();
@@ -62,6 +67,11 @@ final class Learner {
         }
         from = trail.start(level);
         return level;
+    }
+
+    /** How many clashes there have been. */
+    int clashes() {
+        return clashes;
     }
 
     private void addAll(Atoms atoms) {
@@ -106,10 +116,17 @@ final class Learner {
                 need[side] = NOTHING;
                 open--;
                 causes.clear();
-                trail.why(at).because(side, value, causes);
+                explain(trail.why(at), side, value);
                 addAll(causes);
             }
             at--;
+        }
+    }
+
+    private void explain(Reason why, int side, int value) {
+        why.because(side, value, causes);
+        if (why instanceof Clause clause) {
+            clause.used = clashes;
         }
     }
 
@@ -118,7 +135,7 @@ final class Learner {
         int latest = -1;
         for (int k = 0; k < touchedSize; k++) {
             int side = touched[k];
-            if (need[side] != NOTHING && !follows(side)) {
+            if (need[side] != NOTHING && !follows(side, need[side], place[side], DEPTH)) {
                 clause.add(side ^ 1, 1 - need[side]);
                 if (place[side] > latest) {
                     latest = place[side];
@@ -129,17 +146,18 @@ final class Learner {
     }
 
     /** Whether a statement follows from older ones that are needed as well; only older, or two might vouch for each other. */
-    private boolean follows(int side) {
-        Reason why = trail.why(place[side]);
+    private boolean follows(int side, int value, int at, int depth) {
+        Reason why = trail.why(at);
         if (why == null) {
             return false;
         }
-        causes.clear();
-        why.because(side, need[side], causes);
-        for (int k = 0; k < causes.size(); k++) {
-            int other = causes.side(k);
-            boolean needed = causes.value(k) <= need[other] && place[other] < place[side];
-            if (!needed && causes.value(k) > trail.root[other]) {
+        Atoms reasons = new Atoms();
+        why.because(side, value, reasons);
+        for (int k = 0; k < reasons.size(); k++) {
+            int other = reasons.side(k);
+            int least = reasons.value(k);
+            boolean known = least <= trail.root[other] || least <= need[other] && place[other] < at;
+            if (!known && (depth == 0 || !follows(other, least, trail.position(other, least), depth - 1))) {
                 return false;
             }
         }

@@ -12,6 +12,13 @@ final class Model {
     /** Of larger problems not all pairs are told, to save room; the time tables see to the rest. */
     private static final int MOST_PAIRS = 10_000;
 
+    /** So many groups of jobs that exclude each other are watched as a whole, and throughout only if not too large. */
+    private static final int GROUPS = 4;
+
+    private static final int LARGE = 40;
+
+    private static final int LITTLE = 4;
+
     final Facts facts;
     final Engine engine;
     final int end;
@@ -29,7 +36,11 @@ final class Model {
         chains();
         orders();
         for (int r = 0; r < facts.capacity.length; r++) {
-            rules(new Runs(engine.trail, facts, r, false), new Runs(engine.trail, facts, r, true));
+            rules(Runs.of(engine.trail, facts, r));
+        }
+        for (int[] group : new Packing(facts).groups(GROUPS)) {
+            Runs runs = Runs.apart(engine.trail, facts, group);
+            engine.rule(new Energy(runs, engine.trail, deepest(runs)));
         }
         energies.forEach(engine::rule);
     }
@@ -76,16 +87,21 @@ final class Model {
         }
     }
 
-    private void rules(Runs forwards, Runs backwards) {
+    private void rules(Runs forwards) {
         long all = 0;
         for (int takes : forwards.takes) {
             all += takes;
         }
         if (all > forwards.capacity) {
             engine.rule(new TimeTable(forwards));
-            engine.rule(new TimeTable(backwards));
-            energies.add(new Energy(forwards, engine.trail));
+            engine.rule(new TimeTable(forwards.backwards()));
+            energies.add(new Energy(forwards, engine.trail, deepest(forwards)));
         }
+    }
+
+    /** Where there is little of a resource, energy says much and is worth its time throughout: found by trying on invented demos. */
+    private static int deepest(Runs runs) {
+        return runs.capacity <= LITTLE && runs.count <= LARGE ? Integer.MAX_VALUE : 1;
     }
 
     int[] starts() {

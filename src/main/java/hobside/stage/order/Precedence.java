@@ -35,15 +35,22 @@ final class Precedence {
         return new Precedence(next, turned);
     }
 
-    /** The jobs that can never have their turn, because they wait for each other; none in a proper problem. */
-    static List<Integer> unordered(List<Job> jobs) {
+    /** Jobs that wait for each other in a circle, in the order of waiting; none in a proper problem. */
+    static List<Integer> circle(List<Job> jobs) {
         List<Integer> ordered = ordered(jobs);
-        List<Integer> rest = new ArrayList<>();
-        for (int i = 0; i < jobs.size(); i++) {
-            rest.add(i);
+        List<Integer> circle = new ArrayList<>();
+        if (ordered.size() < jobs.size()) {
+            int job = 0;
+            while (ordered.contains(job)) {
+                job++;
+            }
+            while (!circle.contains(job)) {
+                circle.add(job);
+                job = jobs.get(job).after().stream().filter(before -> !ordered.contains(before)).findFirst().orElseThrow();
+            }
+            circle.subList(0, circle.indexOf(job)).clear();
         }
-        rest.removeAll(ordered);
-        return rest;
+        return circle;
     }
 
     private static List<Integer> ordered(List<Job> jobs) {

@@ -28,7 +28,8 @@ public record Problem(List<Job> jobs, List<Integer> capacities) {
         for (int r = 0; r < capacities.size(); r++) {
             expect(demand(jobs, r) <= MOST, "resource " + r + ": expected demands of at most " + MOST + " in all, found " + demand(jobs, r));
         }
-        expect(Precedence.unordered(jobs).isEmpty(), "jobs that wait for each other in a circle: " + Precedence.unordered(jobs));
+        List<Integer> circle = Precedence.circle(jobs);
+        expect(circle.isEmpty(), "expected no jobs that wait for each other, found the circle " + circle);
         expect(horizon(jobs) <= LONGEST, "expected at most " + LONGEST + " seconds in all, found " + horizon(jobs));
     }
 

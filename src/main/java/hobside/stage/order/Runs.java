@@ -1,5 +1,6 @@
 package hobside.stage.order;
 
+import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
@@ -16,19 +17,33 @@ final class Runs {
     private final Trail trail;
     private final boolean backwards;
 
-    Runs(Trail trail, Facts facts, int resource, boolean backwards) {
+    private Runs(Trail trail, int[] job, int[][] numbers, int capacity, boolean backwards) {
         this.trail = trail;
-        this.backwards = backwards;
-        this.capacity = facts.capacity[resource];
-        this.job = IntStream.range(0, facts.jobs)
-                .filter(i -> facts.duration[i] > 0 && facts.takes[i][resource] > 0).toArray();
         this.count = job.length;
-        this.duration = new int[count];
-        this.takes = new int[count];
-        for (int k = 0; k < count; k++) {
-            duration[k] = facts.duration[job[k]];
-            takes[k] = facts.takes[job[k]][resource];
-        }
+        this.job = job;
+        this.duration = numbers[0];
+        this.takes = numbers[1];
+        this.capacity = capacity;
+        this.backwards = backwards;
+    }
+
+    static Runs of(Trail trail, Facts facts, int resource) {
+        int[] job = IntStream.range(0, facts.jobs).filter(i -> facts.duration[i] > 0 && facts.takes[i][resource] > 0).boxed()
+                .sorted(Comparator.comparingInt(i -> -facts.takes[i][resource])).mapToInt(Integer::intValue).toArray();
+        int[] duration = IntStream.of(job).map(i -> facts.duration[i]).toArray();
+        int[] takes = IntStream.of(job).map(i -> facts.takes[i][resource]).toArray();
+        return new Runs(trail, job, new int[][] {duration, takes}, facts.capacity[resource], false);
+    }
+
+    /** Jobs of which no two can run side by side, as if they held the only piece of something. */
+    static Runs apart(Trail trail, Facts facts, int[] job) {
+        int[] duration = IntStream.of(job).map(i -> facts.duration[i]).toArray();
+        int[] takes = IntStream.of(job).map(i -> 1).toArray();
+        return new Runs(trail, job, new int[][] {duration, takes}, 1, false);
+    }
+
+    Runs backwards() {
+        return new Runs(trail, job, new int[][] {duration, takes}, capacity, true);
     }
 
     int[] sides() {

@@ -38,7 +38,7 @@ public final class Scheduler {
         first.byRules();
         first.byChance(BY_CHANCE);
         if (!best.isSettled() && !meter.isOver()) {
-            new Hunt(new Model(facts, horizon, ROOM), best, meter).run();
+            new Hunt(new Model(facts, horizon, ROOM), first, best, meter).run();
         }
         return outcome(best, facts, grain, meter.nodes());
     }

@@ -78,10 +78,19 @@ public final class CareClock {
         List<Due> due = new ArrayList<>();
         limit.flatMap(known -> sample(known, happened, at)).ifPresent(due::add);
         if (isServing(standing)) {
-            cores.stream().filter(caution -> !isDone(caution.key(), happened))
-                    .forEach(caution -> due.add(new Due(Kind.CORE, caution.key(), core(caution))));
+            unseen(happened).forEach(caution -> due.add(new Due(Kind.CORE, caution.key(), core(caution))));
         }
         return due;
+    }
+
+    /** The cautions with a core temperature that has not been confirmed yet, whether or not it is time to ask. */
+    public List<Caution> unseen(List<Happening> happened) {
+        return cores.stream().filter(caution -> !isDone(caution.key(), happened)).toList();
+    }
+
+    /** The key of the caution that limits how long samples stand out; empty when none does. */
+    public Optional<String> samples() {
+        return limit.map(known -> known.caution().key());
     }
 
     /** Minutes that samples have been out; empty when none are. */

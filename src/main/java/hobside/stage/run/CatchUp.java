@@ -93,6 +93,15 @@ public final class CatchUp {
         return new Answer(drop, ends, Math.max(0, ends - secondsLeft), lost, course.seconds(least), soonest - course.seconds(least));
     }
 
+    /** When all of it is over if nothing is dropped, in seconds from now. */
+    public static int ends(List<Remaining> remaining) {
+        check(remaining);
+        Course course = new Course(remaining);
+        boolean[] all = new boolean[remaining.size()];
+        Arrays.fill(all, true);
+        return course.ends(all);
+    }
+
     /** For each cue that can be dropped: the seconds gained when it alone is, and what cannot be kept without it. 0 over a wait. */
     public static Map<String, Integer> gains(List<Remaining> remaining) {
         check(remaining);

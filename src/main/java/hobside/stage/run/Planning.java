@@ -6,6 +6,7 @@ import hobside.talk.Talk;
 import hobside.talk.Timing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What a run goes over: the cues of a talk in their order. Of what stands on the bench beforehand only the cautions are said. */
 public final class Planning {
@@ -25,6 +26,11 @@ public final class Planning {
             }
         }
         return plan;
+    }
+
+    /** The plan of a talk in the order of the stage, with these seconds for its cues; a cue without seconds is estimated. */
+    public static List<Run.Planned> plan(Talk talk, Timing timing, Map<String, Integer> seconds) {
+        return plan(talk, timing).stream().map(planned -> new Run.Planned(planned.cue(), seconds.getOrDefault(planned.cue(), planned.seconds()), planned.must(), planned.wording())).toList();
     }
 
     /** The head of a run that has not begun; the time is put in when it does. */

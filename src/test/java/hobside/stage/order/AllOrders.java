@@ -32,6 +32,9 @@ final class AllOrders {
     }
 
     private void place(int count, int end) {
+        if (end >= best) {
+            return;
+        }
         if (count == starts.length) {
             best = Math.min(best, end);
             return;

@@ -30,6 +30,16 @@ final class RandomProblems {
         return new Problem(list, capacities);
     }
 
+    /** Jobs that each hold middling amounts of three resources, so that it is sets of three and more that do not go together. */
+    Problem tight(int jobs) {
+        List<Job> list = new ArrayList<>();
+        for (int i = 0; i < jobs; i++) {
+            List<Integer> takes = List.of(1 + random.nextInt(6), 1 + random.nextInt(6), 1 + random.nextInt(6));
+            list.add(Job.of(1 + random.nextInt(9), takes, after(i, 0.3)));
+        }
+        return new Problem(list, List.of(10, 9, 8));
+    }
+
     private List<Integer> takes(List<Integer> capacities, double holds) {
         List<Integer> takes = new ArrayList<>();
         for (int capacity : capacities) {

@@ -115,7 +115,7 @@ class PapersTest {
         assertEquals(List.of("pot.txt", "pot.md", "pot.html", "pot-handout.txt", "pot-handout.md", "pot-handout.html", "pot-bench.txt", "pot-bench.md",
                 "pot-bench.html", "pot-order.txt", "pot-order.md", "pot-order.html"), Scripts.all("pot", Papers.random(1), Bundle.STUDY).stream().map(each -> each.name() + "." + each.ending()).toList());
         String longest = "x".repeat(60);
-        assertEquals(9, Set.copyOf(Scripts.all(longest, Papers.random(1), Bundle.STUDY).stream().map(each -> each.name() + "." + each.ending()).toList()).size(),
+        assertEquals(12, Set.copyOf(Scripts.all(longest, Papers.random(1), Bundle.STUDY).stream().map(each -> each.name() + "." + each.ending()).toList()).size(),
                 "the longest name still tells its papers apart");
     }
 
