@@ -5,7 +5,7 @@ import java.util.Arrays;
 
 /**
  * Runs one of the measurements. {@code start} and {@code keys} need the built jar and launcher in target, {@code bring} for its
- * starts; {@code ledger}, {@code words}, {@code late}, {@code advice} and {@code accuracy FOLDER} need nothing but the classes.
+ * starts; {@code ledger}, {@code words}, {@code late}, {@code advice}, {@code rubric} and {@code accuracy FOLDER} need nothing but the classes.
  */
 public final class Bench {
     private Bench() {}
@@ -24,7 +24,8 @@ public final class Bench {
             case "advice" -> AdviceBench.main(rest);
             case "talk" -> TalkBench.main(rest);
             case "late" -> LateBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, late, advice or accuracy, found \"" + which + "\"");
+            case "rubric" -> RubricBench.main(rest);
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, late, advice, rubric or accuracy, found \"" + which + "\"");
         }
     }
 }
