@@ -9,8 +9,10 @@ import hobside.practice.Ruling;
 import hobside.practice.WorkshopSet;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.security.SecureRandom;
@@ -232,6 +234,20 @@ public final class Practices {
      */
     public Gathered gather(Path from) {
         return gather(from, results(), kitchen);
+    }
+
+    /** The same for a folder as somebody typed it; empty when that can be no folder. */
+    public Optional<Gathered> gather(String from) {
+        try {
+            return Optional.of(gather(Path.of(from)));
+        } catch (InvalidPathException noFolder) {
+            return Optional.empty();
+        }
+    }
+
+    /** Writes a report into the folder practice; an older one is replaced whole or not at all. */
+    public Saving write(String name, String ending, String text) {
+        return new Keeper(kitchen, new Keeper.Place(folder, "practice/", PREPARED)).write(name, ending, text.getBytes(StandardCharsets.UTF_8));
     }
 
     /** The same into a folder of its own, which is made when it is not there. */

@@ -13,10 +13,13 @@ final class Answered {
     private final Sight sight;
     private final Asked asked;
     private final String key;
+    private final List<Number> numbers;
     private final boolean known;
     private final Optional<Found> echoed;
 
-    private Answered(Sight sight, Asked asked, Spotter spotter) {
+    private Answered(Sight sight, Asked asked, List<Number> numbers) {
+        Spotter spotter = sight.spotter();
+        this.numbers = numbers;
         this.sight = sight;
         this.asked = asked;
         this.key = "answer." + asked.key();
@@ -25,8 +28,8 @@ final class Answered {
                 .map(span -> sight.heard().text().found(span[0], span[1], sight.say("found.answer")));
     }
 
-    static List<Judged> of(Sight sight, Asked asked) {
-        Answered answered = new Answered(sight, asked, sight.spotter());
+    static List<Judged> of(Sight sight, Asked asked, List<Number> numbers) {
+        Answered answered = new Answered(sight, asked, numbers);
         return List.of(answered.what(), answered.why(), answered.isTrue());
     }
 
@@ -37,9 +40,20 @@ final class Answered {
     private List<Found> wrong() {
         List<Found> found = new ArrayList<>(sight.all(key + ".wrong", "untrue"));
         found.addAll(sight.all("answer.untrue", "untrue"));
-        sight.truth().stream().filter(finding -> finding.kind() != Finding.Kind.SHAME && finding.kind() != Finding.Kind.CAUTION)
+        sight.truth().stream().filter(this::counts)
                 .forEach(finding -> found.add(new Found(finding.from(), finding.to(), finding.found(), sight.say("found.untrue"))));
         return found;
+    }
+
+    /** A figure without a unit may be of anything the question brings up, so it does not count. */
+    private boolean counts(Finding finding) {
+        return switch (finding.kind()) {
+            case SHAME, CAUTION -> false;
+            case ABSOLUTE, PROMISE, CLAIM, BASIS -> true;
+            case NUMBER -> numbers.stream().filter(number -> number.unit() != Number.Unit.BARE && number.unit() != Number.Unit.SHARE)
+                    .map(number -> sight.heard().text().found(number.first(), number.last(), ""))
+                    .anyMatch(found -> found.from() < finding.to() && finding.from() < found.to());
+        };
     }
 
     private Judged what() {

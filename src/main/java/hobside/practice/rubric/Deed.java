@@ -21,14 +21,24 @@ final class Deed {
         this.sight = sight;
         this.told = told;
         this.deed = sight.found("deed." + told.kind().word(), "deed");
-        this.food = named("food");
+        this.food = named("food").or(this::meat);
         this.fresh = named("new");
         this.shared = sight.found("deed.bulk-out.shared", "deed");
     }
 
     private Optional<Found> named(String gap) {
-        return sight.heard().places(sight.spotter().slot("{" + gap + "}")).stream().findFirst()
-                .map(at -> sight.heard().text().found(at[0], at[1], sight.say("found.food")));
+        return named("{" + gap + "}", "food");
+    }
+
+    private Optional<Found> named(String slot, String why) {
+        return sight.heard().places(sight.spotter().slot(slot)).stream().findFirst()
+                .map(at -> sight.heard().text().found(at[0], at[1], sight.say("found." + why)));
+    }
+
+    /** "The meat" is enough for what is cut off it or poured from it. */
+    private Optional<Found> meat() {
+        boolean ofMeat = told.kind() == ChangeKind.TRIM || told.kind() == ChangeKind.POUR_OFF || told.kind() == ChangeKind.SKIN_OFF;
+        return ofMeat && deed.isPresent() ? named("@meat-any", "food") : Optional.empty();
     }
 
     static Judged of(Sight sight, Subject.Told told) {

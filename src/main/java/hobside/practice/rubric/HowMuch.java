@@ -126,16 +126,37 @@ final class HowMuch {
     }
 
     private Verdict weight(Number said) {
+        int fat = Math.min(away("saturates", said), away("fats", said));
+        int salt = away("salts", said);
+        if (salt < fat && salt <= NEAR) {
+            return salt(said, salt);
+        }
         if (near("saturates", said, NEAR)) {
             return saturated(said);
-        }
-        if (near("salts", said, NEAR) && !near("fats", said, 4)) {
-            return effect.match(said, Topic.SALT, bases(said)) != null ? Verdict.RIGHT : effect.isAmount(said) ? Verdict.AMOUNT : Verdict.WRONG;
         }
         if (near("fats", said, NEAR)) {
             return fat(said);
         }
         return open(said);
+    }
+
+    /** How many words to the nearest of a group in the same sentence. */
+    private int away(String group, Number said) {
+        int least = Integer.MAX_VALUE;
+        for (int[] place : heard.places(sight.spotter().slot("@" + group))) {
+            if (heard.isOneSentence(place[0], said.first())) {
+                least = Math.min(least, Math.min(Math.abs(place[0] - said.last()), Math.abs(place[1] - said.first())));
+            }
+        }
+        return least;
+    }
+
+    private Verdict salt(Number said, int away) {
+        if (effect.match(said, Topic.SALT, bases(said)) != null) {
+            return Verdict.RIGHT;
+        }
+        boolean fat = sight.hasGroup("fat") && effect.match(said, Topic.SATURATED, bases(said)) != null;
+        return fat ? Verdict.RIGHT : effect.isAmount(said) || away > 5 ? Verdict.AMOUNT : Verdict.WRONG;
     }
 
     private Verdict saturated(Number said) {
@@ -192,7 +213,12 @@ final class HowMuch {
     private boolean isPair(Number one, Number two) {
         boolean weights = isWeightOrBare(one) && isWeightOrBare(two);
         return weights && two.first() - one.last() <= NEAR && heard.isOneSentence(one.first(), two.first())
-                && (near("pairing", one, 3) || near("pairing", two, 3));
+                && isJoined(one.first() - 2, two.first());
+    }
+
+    /** A word such as "from" before the first or "to" before the second. */
+    private boolean isJoined(int from, int to) {
+        return heard.places(sight.spotter().slot("@pairing")).stream().anyMatch(place -> place[0] >= from && place[1] < to);
     }
 
     private static boolean isWeightOrBare(Number number) {

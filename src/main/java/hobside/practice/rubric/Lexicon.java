@@ -12,6 +12,8 @@ import java.util.Map;
  */
 final class Lexicon {
 
+    private static final int SHORT = 4;
+
     private final List<String> items = new ArrayList<>();
     private final Map<String, Integer> numbers = new HashMap<>();
 
@@ -30,13 +32,16 @@ final class Lexicon {
         if (whole != null) {
             found.add(whole);
         }
+        int longest = 0;
         for (int length = 2; length <= word.length(); length++) {
             Integer stem = numbers.get(word.substring(0, length) + "*");
             if (stem != null) {
                 found.add(stem);
+                longest = length;
             }
         }
-        if (found.isEmpty() && word.length() >= 4 && Character.isLetter(word.charAt(0))) {
+        // A short beginning says little: "cost*" fits "costiyas" as well.
+        if (whole == null && longest <= SHORT && word.length() >= 4 && Character.isLetter(word.charAt(0))) {
             slipped(word, found, slips);
         }
         return found.stream().mapToInt(Integer::intValue).toArray();

@@ -20,14 +20,14 @@ final class Manner {
     static Judged plain(Sight sight, Rules rules) {
         List<Found> found = new ArrayList<>(sight.all("jargon", "jargon"));
         Report report = Sayability.of(sight.heard().text().answer(), rules.plain());
-        report.sentences().stream().filter(sentence -> sentence.words() > LONG_SENTENCE)
+        report.sentences().stream().filter(sentence -> sentence.words() > LONG_SENTENCE).limit(1)
                 .forEach(sentence -> found.add(new Found(sentence.place().from(), sentence.place().to(), sentence.sentence(), sight.say("found.long-sentence"))));
         List<Found> bookish = sight.all("bookish", "bookish");
-        boolean stiff = bookish.size() >= 2 || report.hardWords().size() >= MANY_HARD;
+        boolean stiff = report.longest() <= LONG_SENTENCE && bookish.size() >= 2 || report.hardWords().size() >= MANY_HARD;
         if (stiff) {
             found.addAll(bookish);
         }
-        int faults = found.size() - (stiff ? bookish.size() - 1 : 0);
+        int faults = found.size() - (stiff ? bookish.size() : 0) + (stiff ? 1 : 0);
         Mark mark = faults == 0 ? Mark.YES : faults == 1 ? Mark.PART : Mark.NO;
         String how = mark == Mark.YES ? "plain-yes" : "plain-part";
         return sight.judged(Point.PLAIN, mark, Ground.of(found, how, Sight.LIKELY).missing(sight.say("look.plain")));

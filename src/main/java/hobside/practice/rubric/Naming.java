@@ -20,7 +20,8 @@ import java.util.Set;
 final class Naming {
 
     private static final Set<String> SMALL = Set.of("the", "of", "with", "and", "in", "its", "el", "la", "los", "las", "de", "del", "con", "en", "sin", "y", "more",
-            "raw", "lean", "fresh", "whole", "liquid", "otra", "mas", "res", "fat", "saturated");
+            "tin", "tinned", "canned", "can", "lata", "packet", "heavy", "light", "skim", "skimmed", "non", "fat-free", "per", "cent", "for", "para", "about",
+            "kind", "reduced", "raw", "lean", "fresh", "whole", "liquid", "otra", "mas", "res", "fat", "saturated");
 
     private final Stand stand;
     private final Subject.Told told;
@@ -69,7 +70,7 @@ final class Naming {
             boolean single = words.size() == 1;
             for (String word : words) {
                 if (word.length() > 2 && (single || !taken.contains(bare(word)) && !SMALL.contains(word))) {
-                    all.addAll(Set.of(word, bare(word), bare(word) + "s"));
+                    all.addAll(List.of(word, bare(word), bare(word) + "s"));
                 }
             }
         }

@@ -74,6 +74,9 @@ final class Numbers {
 
     private Value value(Heard heard, int at) {
         Token token = heard.tokens().get(at);
+        if (end(heard, "unit-gram", at) == at && end(heard, "and-half", at + 1) >= 0) {
+            return new Value(1.5, 0.25, at - 1, false);
+        }
         if (token.isNumeral()) {
             return numeral(heard, at, token.word());
         }

@@ -60,7 +60,7 @@ public final class Rubric {
     }
 
     private List<Judged> answered(Sight sight) {
-        List<Judged> three = Answered.of(sight, subject.asked().orElseThrow());
+        List<Judged> three = Answered.of(sight, subject.asked().orElseThrow(), numbers.in(sight.heard()));
         return List.of(three.get(0), three.get(1), none(sight, Point.HOW_MUCH), none(sight, Point.NOT), none(sight, Point.SAFETY), three.get(2));
     }
 
