@@ -2,6 +2,7 @@ package hobside.practice;
 
 import hobside.advice.Offer;
 import hobside.dish.Change;
+import hobside.dish.ChangeKind;
 import hobside.dish.Plan;
 import hobside.practice.rubric.Subject;
 import hobside.talk.Demo;
@@ -151,6 +152,11 @@ public final class Syllabus {
         return lesson.steps(label.topic()).isEmpty() ? Optional.empty() : Optional.of(lesson);
     }
 
+    /** A pot is bulked out once. */
+    private static boolean isTwice(Change one, Change other) {
+        return one.kind() == ChangeKind.BULK_OUT && other.kind() == ChangeKind.BULK_OUT;
+    }
+
     private static boolean isOf(Change change, String topic) {
         return change.kind().word().equals(topic);
     }
@@ -168,7 +174,7 @@ public final class Syllabus {
         List<Offer> all = dice.shuffled(pool.offers());
         for (int i = 0; i < all.size() && changes.size() < size; i++) {
             Change more = all.get(i).change();
-            boolean fits = changes.stream().noneMatch(each -> each.of().equals(more.of()) || each.slot().equals(more.slot()));
+            boolean fits = changes.stream().noneMatch(each -> each.of().equals(more.of()) || isTwice(each, more));
             if (fits) {
                 changes.add(more);
             }

@@ -69,6 +69,7 @@ interface Doing extends Screen {
     @Override
     default void view(Frame frame) {
         Sheet.rows(frame, Sheet.head(asking(), frame), rows(), cursor());
+        Sheet.because(asking(), frame);
         Keys.line(frame, List.of(Choosing.values()));
     }
 }

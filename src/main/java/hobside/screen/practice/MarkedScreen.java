@@ -32,7 +32,7 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
     /**
      * Where one stands.
      *
-     * @param attempt the id of the line in the log; empty until the disk has answered
+     * @param attempt the id of the line in the log; empty until the disk has answered, and then nothing can be overruled yet
      * @param spoken whether it was said aloud, so that the rubric has nothing to say
      */
     record Spot(int row, String attempt, boolean spoken, String said) {}
@@ -110,6 +110,9 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
     }
 
     private Next overruled(Ruling.By by) {
+        if (spot.attempt().isEmpty()) {
+            return Next.to(this);
+        }
         String point = here().point().word();
         String mark = switch (marks.getOrDefault(point, "")) {
             case Points.YES -> Points.PART;
@@ -168,6 +171,7 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
             lines.add(judged.how());
         }
         lines.addAll(judged.missing());
+        feedback.truth().forEach(finding -> lines.add("Checked: \"" + finding.found() + "\" – " + finding.reason()));
         int row = from;
         for (String line : lines) {
             row = Sheet.put(frame, row, line, Style.PLAIN);

@@ -2,6 +2,7 @@ package hobside.screen.practice;
 
 import hobside.screen.Area;
 import hobside.screen.Frame;
+import hobside.screen.Glyphs;
 import hobside.screen.Lines;
 import hobside.screen.Style;
 import hobside.screen.TextWidth;
@@ -36,13 +37,14 @@ final class Sheet {
         return at;
     }
 
-    /** Rows to choose from, each as high as its words need; the one under the cursor is always in sight. */
+    /** Rows to choose from, each as high as its words need; the one under the cursor is always in sight, and an arrow tells of more below. */
     static void rows(Frame frame, int from, List<String> rows, int cursor) {
         List<List<String>> wrapped = new ArrayList<>();
         rows.forEach(row -> wrapped.add(Lines.wrap(row, frame.width() - 8)));
         int room = frame.height() - 2 - from;
         int first = first(wrapped, cursor, room);
         int at = from;
+        int last = first;
         for (int i = first; i < rows.size() && at + wrapped.get(i).size() <= from + room; i++) {
             frame.put(at, 3, Integer.toString(i + 1), Style.KEY);
             for (String line : wrapped.get(i)) {
@@ -52,7 +54,20 @@ final class Sheet {
                 }
                 at++;
             }
+            last = i;
         }
+        if (last < rows.size() - 1) {
+            frame.put(at - 1, frame.width() - 2, String.valueOf(Glyphs.DOWN), Style.KEY);
+        }
+        if (first > 0) {
+            frame.put(from, frame.width() - 2, String.valueOf(Glyphs.UP), Style.KEY);
+        }
+    }
+
+    /** Why it is this exercise, on the line above the keys. */
+    static void because(Asking asking, Frame frame) {
+        String reason = asking.room().syllabus().with().words().say("exercise.next." + asking.reason());
+        frame.put(frame.height() - 2, 1, Lines.fit("Why this one: " + reason + ".", frame.width() - 2), Style.QUIET);
     }
 
     private static int first(List<List<String>> rows, int cursor, int room) {

@@ -66,6 +66,7 @@ record SpotScreen(Asking asking, Spot spot) implements Doing {
             row = Sheet.put(frame, row, task().sentences().get(spot.sentence()), Style.PLAIN) + 1;
         }
         Sheet.rows(frame, row, rows(), spot.row());
+        Sheet.because(asking, frame);
         Keys.line(frame, List.of(Choosing.values()));
     }
 }

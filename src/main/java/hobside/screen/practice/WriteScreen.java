@@ -133,6 +133,9 @@ record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
             }
         }
         frame.caret(top + page.rowOf(draft.caret()) - first, MARGIN + page.columnOf(draft.caret()));
+        if (said.isEmpty()) {
+            Sheet.because(asking, frame);
+        }
         frame.put(frame.height() - 2, 1, said, Style.WARN);
         Keys.line(frame, List.of(Action.values()));
     }

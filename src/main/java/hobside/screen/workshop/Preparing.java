@@ -39,7 +39,7 @@ final class Preparing {
     /** Each kind is put in or taken out; the first row goes on. */
     private Screen kinds(List<Kind> chosen) {
         List<Menu.Row> rows = new ArrayList<>();
-        rows.add(new Menu.Row("go on with these", chosen.isEmpty() ? "all kinds" : chosen.size() + " kinds", "Nothing chosen means all of them."));
+        rows.add(new Menu.Row("go on with these", chosen.isEmpty() ? "all kinds" : chosen.size() + (chosen.size() == 1 ? " kind" : " kinds"), "Nothing chosen means all of them."));
         for (Kind kind : Kind.DRAWN) {
             rows.add(new Menu.Row((chosen.contains(kind) ? "[x] " : "[ ] ") + words().say("exercise.kind." + kind.word()), "", "Enter puts it in or takes it out."));
         }

@@ -1,5 +1,7 @@
 package hobside.screen.workshop;
 
+import hobside.dish.Change;
+import hobside.dish.Names;
 import hobside.file.Practices;
 import hobside.practice.Card;
 import hobside.practice.Kind;
@@ -21,8 +23,6 @@ import hobside.screen.ask.Question;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
 import hobside.screen.practice.Room;
-import hobside.dish.Change;
-import hobside.dish.Names;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -42,11 +42,11 @@ record WatchScreen(WorkshopScreen back, String trainee, Sheet sheet, Spot spot) 
 
     /** The keys of the sheet. */
     enum Action implements Keys.Bound {
+        DONE("enter", "log it"),
         YES("y +", "there"),
         PART("p ~", "partly"),
         NO("n -", "not there"),
         NOTE("t", "note"),
-        DONE("enter", "log it, next change"),
         SKIP("tab", "other change"),
         BACK("escape q ctrl-c", "back");
 
@@ -101,11 +101,11 @@ record WatchScreen(WorkshopScreen back, String trainee, Sheet sheet, Spot spot) 
 
     private Next act(Action action) {
         return switch (action) {
+            case DONE -> done();
             case YES -> Next.to(marked(Points.YES));
             case PART -> Next.to(marked(Points.PART));
             case NO -> Next.to(marked(Points.NO));
             case NOTE -> Next.to(note());
-            case DONE -> done();
             case SKIP -> Next.to(on("", sheet));
             case BACK -> Next.to(back);
         };

@@ -98,16 +98,20 @@ public record WorkshopScreen(Room room, String trainee, int cursor, String said)
     @Override
     public void view(Frame frame) {
         frame.put(0, 1, "Workshop", Style.TITLE);
-        frame.putRight(0, frame.width() - 1, room.trainees().size() + " people, " + room.kept().results().attempts().size() + " answers", Style.QUIET);
+        frame.putRight(0, frame.width() - 1, counted(room.trainees().size(), "trainee") + ", " + counted(room.kept().results().attempts().size(), "answer"), Style.QUIET);
         frame.horizontal(1, 0, frame.width() - 1);
         frame.put(2, 1, "What the group works at:", Style.PLAIN);
-        int room4 = frame.height() - 7;
-        int first = Lines.firstShown(cursor, rows(), room4);
-        for (int i = 0; i < room4 && first + i < rows(); i++) {
+        int shown = frame.height() - 7;
+        int first = Lines.firstShown(cursor, rows(), shown);
+        for (int i = 0; i < shown && first + i < rows(); i++) {
             row(frame.part(new Area(4 + i, 0, 1, frame.width())), first + i);
         }
         frame.put(frame.height() - 2, 1, Lines.fit(said, frame.width() - 2), Style.STRONG);
         Keys.line(frame, List.of(WorkshopAction.values()));
+    }
+
+    private static String counted(int number, String what) {
+        return number + " " + what + (number == 1 ? "" : "s");
     }
 
     private void row(Frame line, int index) {
@@ -117,7 +121,7 @@ public record WorkshopScreen(Room room, String trainee, int cursor, String said)
             Practices.Prepared prepared = room.kept().sets().get(index - 1);
             line.put(0, 3, Lines.fit(prepared.set().title(), line.width() - 30), Style.PLAIN);
             WorkshopSet.Wanted wanted = prepared.set().wanted();
-            String about = (wanted.kinds().isEmpty() ? "all kinds" : wanted.kinds().size() + " kinds") + (wanted.level() == 0 ? "" : ", level " + wanted.level())
+            String about = (wanted.kinds().isEmpty() ? "all kinds" : counted(wanted.kinds().size(), "kind")) + (wanted.level() == 0 ? "" : ", level " + wanted.level())
                     + (prepared.set().minutes() == 0 ? "" : ", " + prepared.set().minutes() + " min") + ", " + prepared.set().language();
             line.putRight(0, line.width() - 2, about, Style.QUIET);
         }
