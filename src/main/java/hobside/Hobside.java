@@ -26,6 +26,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.module.ModuleDescriptor;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -49,6 +50,9 @@ public final class Hobside {
             DOWN, ESCAPE, "o", ESCAPE, "f", "oil", "\r", ESCAPE, ESCAPE, "P", "t", ESCAPE, ESCAPE, "L", " ", "l", ESCAPE, "j", DOWN, "\r", ESCAPE, "e", ESCAPE,
             "R", " ", ESCAPE, "c", ESCAPE, ESCAPE, "s", "q");
 
+    /** A short visit, for an archive that must be small: the first picture and a few steps. */
+    private static final List<String> BRIEF_VISIT = List.of(DOWN, UP, "\t", "q");
+
     /** The next day: the demo of the first visit is opened again. */
     private static final List<String> SECOND_VISIT = List.of(DOWN, "\r", ESCAPE, "q");
 
@@ -70,6 +74,7 @@ public final class Hobside {
         }
         if (given.has(Given.VERSION)) {
             streams.answers().println("hobside " + version());
+            streams.answers().flush();
             return Exit.DONE.code();
         }
         Kitchen kitchen = Kitchen.chosen(given.kitchen(), new Kitchen.Surroundings(System.getenv(), Path.of("").toAbsolutePath(),
@@ -88,7 +93,7 @@ public final class Hobside {
 
     private static int open(Given given, Kitchen kitchen, Commands.Streams streams) throws IOException {
         if (given.has(Given.WARM_UP)) {
-            return warmUp();
+            return warmUp(given.has(Given.BRIEF) ? List.of(BRIEF_VISIT) : List.of(VISIT, SECOND_VISIT));
         }
         Optional<String> refusal = Opening.surroundings(given.options()).refusal();
         if (refusal.isPresent()) {
@@ -152,10 +157,10 @@ public final class Hobside {
         return Bench.of(Desk.of(study, dish, Desk.Kept.NOT_YET), first instanceof Answer.Failed failed ? failed.words() : trouble);
     }
 
-    private static int warmUp() throws IOException {
+    private static int warmUp(List<List<String>> visits) throws IOException {
         Path folder = Files.createTempDirectory("hobside-warm-up");
         Kitchen kitchen = Kitchen.at(folder);
-        for (List<String> visit : List.of(VISIT, SECOND_VISIT)) {
+        for (List<String> visit : visits) {
             Library library = Library.load(kitchen);
             Study study = Study.of(library);
             InstantSource clock = SteadyClock.ofThisMachine();
@@ -191,6 +196,8 @@ public final class Hobside {
     }
 
     private static String version() {
-        return Optional.ofNullable(Hobside.class.getPackage().getImplementationVersion()).orElse("(not packed)");
+        Optional<String> jar = Optional.ofNullable(Hobside.class.getPackage().getImplementationVersion());
+        Optional<String> image = Optional.ofNullable(Hobside.class.getModule().getDescriptor()).flatMap(ModuleDescriptor::rawVersion);
+        return jar.or(() -> image).orElse("(not packed)");
     }
 }

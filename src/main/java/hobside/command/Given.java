@@ -24,6 +24,8 @@ public record Given(List<String> options, List<String> words, Map<String, String
     public static final String HELP = "--help";
     public static final String VERSION = "--version";
     public static final String WARM_UP = "--warm-up";
+    /** With the warm-up: only the screens that nearly every visit sees. */
+    public static final String BRIEF = "--brief";
     public static final String KITCHEN = "--kitchen";
     public static final String AS = "--as";
     public static final String IN = "--in";
@@ -35,7 +37,7 @@ public record Given(List<String> options, List<String> words, Map<String, String
 
     private static final Set<String> VALUED = Set.of(KITCHEN, AS, IN, GOAL, AT_MOST, AIM, KEEP);
 
-    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, ORDER, HELP, VERSION, WARM_UP, YES, "--ascii", "--no-colour");
+    private static final Set<String> KNOWN = Set.of(JSON, MARKDOWN, HTML, HANDOUT, BENCH, ORDER, HELP, VERSION, WARM_UP, BRIEF, YES, "--ascii", "--no-colour", "--accessible");
 
     public Given {
         options = List.copyOf(options);

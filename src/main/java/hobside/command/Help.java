@@ -29,6 +29,7 @@ final class Help {
             "                                (else HOBSIDE_KITCHEN, else this folder if it holds foods and scripts,",
             "                                else hobside-kitchen in your home folder)",
             "  --ascii, --no-colour          plain letters, no colours",
+            "  --accessible                  one fact a line, for screen readers and Braille lines (or ACCESSIBLE=1)",
             "  --version, --help",
             "",
             "Exit codes: 0 done, 1 no answer, 2 bad input or use.",

@@ -23,24 +23,23 @@ public final class Frame {
     private static final class Sheet {
         final int width;
         final int[] cells;
-        final boolean plain;
+        final Showing showing;
         int caret = -1;
 
-        Sheet(int width, int height, boolean plain) {
+        Sheet(int width, int height, Showing showing) {
             this.width = width;
-            this.plain = plain;
+            this.showing = showing;
             this.cells = new int[width * height];
             Arrays.fill(cells, BLANK);
         }
     }
 
     public Frame(int width, int height) {
-        this(width, height, false);
+        this(width, height, Showing.SIGNS);
     }
 
-    /** {@code plain} when it will be shown in ASCII alone: what is made of blocks may then be made of letters instead. */
-    public Frame(int width, int height, boolean plain) {
-        this(new Sheet(width, height, plain), new Area(0, 0, height, width));
+    public Frame(int width, int height, Showing showing) {
+        this(new Sheet(width, height, showing), new Area(0, 0, height, width));
     }
 
     private Frame(Sheet sheet, Area area) {
@@ -56,9 +55,14 @@ public final class Frame {
         return area.height();
     }
 
-    /** Whether it will be shown in ASCII alone. */
+    /** Whether nothing made of blocks can be shown. */
     public boolean isPlain() {
-        return sheet.plain;
+        return sheet.showing != Showing.SIGNS;
+    }
+
+    /** Whether it will be read out, so that numbers have to be written as numbers. */
+    public boolean isTold() {
+        return sheet.showing == Showing.TOLD;
     }
 
     /** A part of this frame as a frame of its own: what is drawn there shows here, and nothing can spill out of it. */

@@ -14,9 +14,9 @@ public interface Hall {
     /** The columns and rows there are now. */
     Size size() throws IOException;
 
-    /** Whether it shows nothing but ASCII. */
-    default boolean isPlain() {
-        return false;
+    /** How it shows frames. */
+    default Showing showing() {
+        return Showing.SIGNS;
     }
 
     /** Shows a frame. After {@link #leave} it does nothing. */

@@ -112,7 +112,7 @@ public final class Loop {
 
     private void open(Next first) throws IOException {
         hall.enter();
-        visit = Visit.of(first.screen().orElseThrow(), hall.size(), hall.isPlain());
+        visit = Visit.of(first.screen().orElseThrow(), hall.size(), hall.showing());
         hall.paint(visit.frame());
         new Reader().start();
         new SizeWatch().start();

@@ -8,13 +8,15 @@ import java.util.Optional;
 /**
  * What the terminal around the program can do.
  *
- * @param unicode whether signs beyond ASCII arrive as they are meant
+ * @param showing with all signs, in ASCII, or told line by line
  * @param colour whether colours are wanted
  * @param refusal why no screen can be drawn here, in a sentence for the user; empty when it can
  */
-public record Surroundings(boolean unicode, boolean colour, Optional<String> refusal) {
+public record Surroundings(Showing showing, boolean colour, Optional<String> refusal) {
     /** Asks for plain ASCII. */
     public static final String ASCII = "--ascii";
+    /** Asks for lines to be read aloud or on a Braille line; so does the environment variable ACCESSIBLE. */
+    public static final String ACCESSIBLE = "--accessible";
     /** Asks for no colours. */
     public static final String NO_COLOUR = "--no-colour";
 
@@ -38,9 +40,18 @@ public record Surroundings(boolean unicode, boolean colour, Optional<String> ref
     /** Decides from the facts and from the user's own wishes, which win. */
     public static Surroundings of(Facts facts, List<String> options) {
         return new Surroundings(
-                !options.contains(ASCII) && showsUnicode(facts),
+                isTold(facts, options) ? Showing.TOLD : !options.contains(ASCII) && showsUnicode(facts) ? Showing.SIGNS : Showing.ASCII,
                 !options.contains(NO_COLOUR) && showsColour(facts),
-                refusal(facts));
+                refusal(facts, isTold(facts, options)));
+    }
+
+    private static boolean isTold(Facts facts, List<String> options) {
+        return options.contains(ACCESSIBLE) || !facts.variable("ACCESSIBLE").isEmpty();
+    }
+
+    /** Whether signs beyond ASCII arrive as they are meant. */
+    public boolean unicode() {
+        return showing == Showing.SIGNS;
     }
 
     private static boolean showsUnicode(Facts facts) {
@@ -72,7 +83,7 @@ public record Surroundings(boolean unicode, boolean colour, Optional<String> ref
         return facts.variable("NO_COLOR").isEmpty() && !mono;
     }
 
-    private static Optional<String> refusal(Facts facts) {
+    private static Optional<String> refusal(Facts facts, boolean told) {
         if (facts.system().startsWith("Windows")) {
             return Optional.of("Hobside draws its screens on a Unix terminal. On Windows, please start it inside WSL.");
         }
@@ -80,7 +91,7 @@ public record Surroundings(boolean unicode, boolean colour, Optional<String> ref
             return Optional.of("Hobside's screens need a terminal, but its input or output goes to a file or another program."
                     + " Please start it in a terminal window.");
         }
-        if (BLIND.contains(facts.variable("TERM"))) {
+        if (!told && BLIND.contains(facts.variable("TERM"))) {
             return Optional.of("Hobside cannot draw on this terminal (TERM is \"" + facts.variable("TERM") + "\")."
                     + " Please start it in an ordinary terminal window, or set TERM to what yours is, such as vt100.");
         }

@@ -7,29 +7,29 @@ import java.util.Optional;
  * One visit to the program, from the first frame to leaving: the screen one is on, the size it has, and the work that the
  * last message brought up. On a screen that is too small, keys reach no screen, so that nothing is done unseen.
  */
-public record Visit(Optional<Screen> screen, Size size, boolean plain, List<Effect> due) {
+public record Visit(Optional<Screen> screen, Size size, Showing showing, List<Effect> due) {
     public static Visit of(Screen first, Size size) {
-        return of(first, size, false);
+        return of(first, size, Showing.SIGNS);
     }
 
-    /** {@code plain} where nothing but ASCII is shown. */
-    public static Visit of(Screen first, Size size, boolean plain) {
-        return new Visit(Optional.of(first), size, plain, List.of());
+    /** {@code showing}: how its frames are shown. */
+    public static Visit of(Screen first, Size size, Showing showing) {
+        return new Visit(Optional.of(first), size, showing, List.of());
     }
 
     Visit owing(List<Effect> effects) {
-        return new Visit(screen, size, plain, effects);
+        return new Visit(screen, size, showing, effects);
     }
 
     /** The visit after a message. */
     public Visit after(Message message) {
         if (message instanceof Message.Resized resized) {
-            return new Visit(screen, resized.size(), plain, List.of()).handing(message);
+            return new Visit(screen, resized.size(), showing, List.of()).handing(message);
         }
         if (isRoomy() || message instanceof Message.Told || message instanceof Message.Woken) {
             return handing(message);
         }
-        return new Visit(leaves(message) ? Optional.empty() : screen, size, plain, List.of());
+        return new Visit(leaves(message) ? Optional.empty() : screen, size, showing, List.of());
     }
 
     public boolean isOver() {
@@ -38,7 +38,7 @@ public record Visit(Optional<Screen> screen, Size size, boolean plain, List<Effe
 
     /** What is to be seen now. */
     public Frame frame() {
-        Frame frame = new Frame(size.width(), size.height(), plain);
+        Frame frame = new Frame(size.width(), size.height(), showing);
         if (!isRoomy()) {
             askForRoom(frame);
         } else if (screen.isPresent()) {
@@ -49,7 +49,7 @@ public record Visit(Optional<Screen> screen, Size size, boolean plain, List<Effe
 
     private Visit handing(Message message) {
         Next next = screen.orElseThrow().update(message);
-        return new Visit(next.screen(), size, plain, next.effects());
+        return new Visit(next.screen(), size, showing, next.effects());
     }
 
     private boolean isRoomy() {

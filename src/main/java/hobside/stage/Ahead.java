@@ -38,7 +38,16 @@ public record Ahead(List<Item> steps, List<String> swaps, int minutes) {
             Stepped step = steps.get(index);
             items.add(new Item(step.key(), scene.label(step), step.step().minutes(), ways.get(index) != Way.AHEAD));
         }
-        return new Ahead(items, swaps(steps, ways), items.stream().mapToInt(Item::minutes).sum());
+        return new Ahead(items, swaps(steps, ways), minutes(steps, ways));
+    }
+
+    /** Minutes of work and cooking that these ways leave to be done ahead. */
+    static int minutes(List<Stepped> steps, List<Way> ways) {
+        int minutes = 0;
+        for (int index : needed(steps, ways)) {
+            minutes += steps.get(index).step().minutes();
+        }
+        return minutes;
     }
 
     /** A pot that is brought in has been through every step that it waits for. */

@@ -6,9 +6,7 @@ import hobside.talk.Setting;
 import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -97,15 +95,29 @@ final class Fitting {
         };
     }
 
-    /** All sets of this many steps, each step begun on stage where it can be or not shown: the fewest pots brought in first, then what shows most, then the least work ahead. */
+    /**
+     * All sets of this many steps, each step begun on stage where it can be or not shown: the fewest pots brought in first, then what
+     * shows most, then the least work ahead. A step that is too long without a word is in every set.
+     */
     private List<List<Way>> ordered(List<Integer> open, int size) {
+        List<Integer> quiet = open.stream().filter(this::isQuiet).toList();
+        List<Integer> free = open.stream().filter(index -> !quiet.contains(index)).toList();
         List<List<Way>> all = new ArrayList<>();
-        choose(open, size, 0, new ArrayList<>(), all);
-        Map<List<Way>, Ahead> ahead = new HashMap<>();
-        all.forEach(ways -> ahead.put(ways, Ahead.of(scene, ways)));
-        all.sort(Comparator.<List<Way>>comparingInt(ways -> ahead.get(ways).swaps().size()).thenComparing(Comparator.comparingInt(this::seen).reversed())
-                .thenComparingInt(ways -> ahead.get(ways).minutes()));
-        return all;
+        if (size >= quiet.size()) {
+            choose(free, size, 0, new ArrayList<>(quiet), all);
+        }
+        List<Ranked> ranked = new ArrayList<>();
+        all.forEach(ways -> ranked.add(new Ranked(ways, Ahead.swaps(scene.steps(), ways).size(), seen(ways), Ahead.minutes(scene.steps(), ways))));
+        ranked.sort(Comparator.comparingInt(Ranked::swaps).thenComparing(Comparator.comparingInt(Ranked::seen).reversed()).thenComparingInt(Ranked::minutes));
+        return ranked.stream().map(Ranked::ways).toList();
+    }
+
+    private record Ranked(List<Way> ways, int swaps, int seen, int minutes) {}
+
+    /** Whether the presenter would work on it too long without a word, whatever the order. */
+    private boolean isQuiet(int index) {
+        Cooking.Stepped step = scene.steps().get(index);
+        return !scene.isHelped(step) && !scene.wanted(step.key()).talkedOver() && scene.handsOf(step) > Quiet.LONGEST;
     }
 
     /** Seconds of the cook's work that people see. */
@@ -149,7 +161,7 @@ final class Fitting {
         if (step.serves()) {
             return List.of(Way.BEGUN);
         }
-        return live && step.cooksSeconds() > 0 ? List.of(Way.BEGUN, Way.AHEAD) : List.of(Way.AHEAD);
+        return live && step.cooksSeconds() > 0 && !isQuiet(index) ? List.of(Way.BEGUN, Way.AHEAD) : List.of(Way.AHEAD);
     }
 
     /** Every step that may be is done ahead. */

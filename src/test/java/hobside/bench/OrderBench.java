@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * Measures how long the shortest running order takes to find and prove.
  *
  * <p>Arguments: a folder of published problems (see {@link ProjectFile}) and the seconds for each, 30 if left out; without a folder,
- * invented demos of 10 to 60 jobs, 2 seconds for each.
+ * the bundled demos, and invented ones of 10 to 60 jobs, 2 seconds for each.
  */
 final class OrderBench {
 
@@ -29,6 +29,7 @@ final class OrderBench {
             Scheduler.shortest(StageLike.of(30, seed), Effort.nodes(200));
         }
         if (args.length == 0) {
+            DemoOrders.print();
             for (int jobs = 10; jobs <= 60; jobs += 10) {
                 stage(jobs);
             }

@@ -71,7 +71,7 @@ public final class VirtualStage {
 
     /** What is seen on a terminal that knows only ASCII. */
     public String plainText() {
-        Frame plain = new Frame(visit.size().width(), visit.size().height(), true);
+        Frame plain = new Frame(visit.size().width(), visit.size().height(), Showing.ASCII);
         visit.screen().orElseThrow().view(plain);
         StringBuilder text = new StringBuilder();
         plain.text().chars().forEach(sign -> text.append(sign == '\n' ? '\n' : Glyphs.plain((char) sign)));

@@ -34,6 +34,9 @@ public final class BigDigits {
 
     /** Draws a number or a time and returns the column after it. Only digits, points, commas and colons are drawn. */
     public static int draw(Frame frame, int row, int column, String number) {
+        if (frame.isTold()) {
+            return frame.put(row, column, number, Style.BOARD) + 1;
+        }
         int at = column;
         for (char each : number.toCharArray()) {
             if (Character.isDigit(each)) {

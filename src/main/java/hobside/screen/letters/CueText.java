@@ -44,11 +44,11 @@ public final class CueText {
     }
 
     private Look look() {
-        if (Lettering.isCalm(words, room.width(), room.height(), room.isPlain())) {
+        if (!room.isTold() && Lettering.isCalm(words, room.width(), room.height(), room.isPlain())) {
             return Look.LARGE;
         }
         int narrow = lines(Look.CLOSE).size();
-        if (2 * narrow - 1 <= room.height()) {
+        if (!room.isTold() && 2 * narrow - 1 <= room.height()) {
             return Look.SPACED;
         }
         return narrow <= room.height() ? Look.CLOSE : Look.FULL;

@@ -77,6 +77,9 @@ public final class CueFace {
             Lettering.of(word, rows.width(), false).draw(rows, 0, 0, KIND_ROWS, style);
             return Lettering.width(word);
         }
+        if (rows.isTold()) {
+            return rows.put(0, 0, word, style);
+        }
         String wide = String.join(" ", word.split(""));
         rows.box(new Area(0, 0, KIND_ROWS, wide.length() + 6));
         rows.put(1, 3, wide, style);

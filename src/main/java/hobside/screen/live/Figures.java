@@ -14,6 +14,9 @@ final class Figures {
 
     /** How many columns it takes, drawn in a frame of this height. */
     static int width(Frame frame, String figure) {
+        if (frame.isTold()) {
+            return figure.length();
+        }
         if (frame.height() >= BigDigits.HEIGHT) {
             return BigDigits.width(figure) - 1;
         }
@@ -22,7 +25,9 @@ final class Figures {
 
     /** Draws it from a column on, and returns the column after it. */
     static int draw(Frame frame, int column, String figure) {
-        if (frame.height() >= BigDigits.HEIGHT) {
+        if (frame.isTold()) {
+            frame.put(0, column, figure, Style.BOARD);
+        } else if (frame.height() >= BigDigits.HEIGHT) {
             BigDigits.draw(frame, 0, column, figure);
         } else if (frame.isPlain() || frame.height() < LETTER_ROWS) {
             frame.put(frame.height() / 2, column, String.join(" ", figure.split("")), Style.BOARD);

@@ -11,6 +11,7 @@ import hobside.screen.Frame;
 import hobside.screen.Hall;
 import hobside.screen.Key;
 import hobside.screen.Message;
+import hobside.screen.Showing;
 import hobside.screen.Size;
 import hobside.screen.Surroundings;
 import java.io.BufferedOutputStream;
@@ -35,7 +36,8 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
     private static final int BUFFER = 16_384;
 
     private final Tty tty;
-    private final Painter painter;
+    private final Easel easel;
+    private final Showing showing;
     private final Charset charset;
     private Size size = Size.HOME;
     private boolean entered;
@@ -50,22 +52,28 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
         }
     }
 
-    private HallTerminal(Line line, Charset charset, Painter painter) {
-        super(new PatientInput(line.in()), line.out(), charset);
+    private HallTerminal(Line line, Showing showing, Easel easel) {
+        super(new PatientInput(line.in()), line.out(), charset(showing));
         this.tty = line.tty();
-        this.charset = charset;
-        this.painter = painter;
+        this.charset = charset(showing);
+        this.showing = showing;
+        this.easel = easel;
+    }
+
+    /** What is told is written in ASCII too: it may be read by anything. */
+    private static Charset charset(Showing showing) {
+        return showing == Showing.SIGNS ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
     }
 
     static HallTerminal on(Line line, Surroundings surroundings) {
         Palette palette = surroundings.colour() ? Palette.COLOUR : Palette.MONOCHROME;
-        Charset charset = surroundings.unicode() ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
-        return new HallTerminal(line, charset, new Painter(palette, surroundings.unicode()));
+        Easel easel = surroundings.showing() == Showing.TOLD ? new Teller() : new Painter(palette, surroundings.unicode());
+        return new HallTerminal(line, surroundings.showing(), easel);
     }
 
     @Override
-    public boolean isPlain() {
-        return charset.equals(StandardCharsets.US_ASCII);
+    public Showing showing() {
+        return showing;
     }
 
     @Override
@@ -92,13 +100,13 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
 
     @Override
     public Size size() throws IOException {
-        return size;
+        return showing == Showing.TOLD ? Teller.SIZE : size;
     }
 
     @Override
     public synchronized void paint(Frame frame) throws IOException {
         if (entered) {
-            send(painter.paint(frame));
+            send(easel.paint(frame));
             flush();
         }
     }
@@ -174,14 +182,18 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
     }
 
     private void startDrawing() throws IOException {
-        painter.forget();
-        enterPrivateMode();
-        send(OUR_MODES);
+        easel.forget();
+        if (showing != Showing.TOLD) {
+            enterPrivateMode();
+            send(OUR_MODES);
+        }
     }
 
     private void stopDrawing() throws IOException {
-        send(USUAL_MODES);
-        exitPrivateMode();
+        if (showing != Showing.TOLD) {
+            send(USUAL_MODES);
+            exitPrivateMode();
+        }
     }
 
     private void giveBack() {

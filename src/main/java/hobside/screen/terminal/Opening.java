@@ -4,6 +4,7 @@ import hobside.screen.Hall;
 import hobside.screen.Loop;
 import hobside.screen.Next;
 import hobside.screen.Outside;
+import hobside.screen.Showing;
 import hobside.screen.Size;
 import hobside.screen.Surroundings;
 import java.io.ByteArrayInputStream;
@@ -67,7 +68,7 @@ public final class Opening {
                 new Strokes(strokes),
                 OutputStream.nullOutputStream(),
                 new ThinAir());
-        Surroundings all = new Surroundings(true, true, Optional.empty());
+        Surroundings all = new Surroundings(Showing.SIGNS, true, Optional.empty());
         new Loop(HallTerminal.on(line, all), outside).run(first);
         HallTerminal.Line.ofThisProcess();
         Stty.size("24 80");

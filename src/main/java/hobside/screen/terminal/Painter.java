@@ -5,7 +5,7 @@ import hobside.screen.Glyphs;
 import hobside.screen.Style;
 
 /** Turns a frame into the fewest bytes that make the terminal show it, given what it shows already. */
-final class Painter {
+final class Painter implements Easel {
     /** Going over so many unchanged cells costs less than a jump. */
     private static final int SHORT_GAP = 4;
     private static final int NOWHERE = -1;
@@ -25,12 +25,14 @@ final class Painter {
     }
 
     /** Forgets what the terminal shows, so that the next frame is drawn from nothing. */
-    void forget() {
+    @Override
+    public void forget() {
         shown = null;
     }
 
     /** What to send so that this frame is seen: nothing when it is seen already. */
-    String paint(Frame frame) {
+    @Override
+    public String paint(Frame frame) {
         out.setLength(0);
         if (shown == null || shown.width() != frame.width() || shown.height() != frame.height()) {
             startAfresh(frame);

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hobside.Bundle;
 import hobside.file.Scripts;
 import hobside.screen.Frame;
+import hobside.screen.Showing;
 import hobside.screen.Glyphs;
 import hobside.screen.Golden;
 import hobside.screen.Style;
@@ -24,7 +25,7 @@ class LetteringTest {
 
     private static Frame drawn(String text, boolean plain) {
         Lettering set = Lettering.of(text, 78, plain);
-        Frame frame = new Frame(80, set.height() + 2, plain);
+        Frame frame = new Frame(80, set.height() + 2, plain ? Showing.ASCII : Showing.SIGNS);
         set.draw(frame, 1, 1, frame.height(), Style.STRONG);
         return frame;
     }
@@ -107,7 +108,7 @@ class LetteringTest {
     void a_drawn_text_is_as_wide_and_high_as_was_said() {
         for (boolean plain : new boolean[] {true, false}) {
             Lettering set = Lettering.of("¿Cuánta grasa tiene la olla? Mañana también", 60, plain);
-            Frame frame = new Frame(90, 40, plain);
+            Frame frame = new Frame(90, 40, plain ? Showing.ASCII : Showing.SIGNS);
             set.draw(frame, 0, 0, 0, Style.STRONG);
             List<String> lines = frame.text().stripTrailing().lines().toList();
             assertEquals(set.height(), lines.size());

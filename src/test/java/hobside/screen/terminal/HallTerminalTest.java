@@ -12,6 +12,7 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Outside;
 import hobside.screen.Size;
+import hobside.screen.Showing;
 import hobside.screen.Surroundings;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -29,7 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @Timeout(20)
 class HallTerminalTest {
-    private static final Surroundings ALL = new Surroundings(true, true, Optional.empty());
+    private static final Surroundings ALL = new Surroundings(Showing.SIGNS, true, Optional.empty());
 
     private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
     private final NotedTty tty = new NotedTty();
