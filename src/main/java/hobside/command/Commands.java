@@ -19,10 +19,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 
-/** The commands: totals, script, advise, check, foods, bring and give. Answers go to one stream, complaints to the other. */
+/** The commands: totals, script, advise, check, foods, bring, give and gather. Answers go to one stream, complaints to the other. */
 public final class Commands {
 
-    private static final Set<String> NAMES = Set.of("totals", "script", "advise", "check", "foods", "bring", "give", "help");
+    private static final Set<String> NAMES = Set.of("totals", "script", "advise", "check", "foods", "bring", "give", "gather", "help");
 
     /** Where a command writes: its answers, its complaints, and what to do to a text that the terminal cannot show. */
     public record Streams(PrintStream answers, PrintStream complaints, UnaryOperator<String> shown) {
@@ -60,6 +60,7 @@ public final class Commands {
             case "foods" -> foods();
             case "bring" -> new BringCommand(kitchen, streams, given).run();
             case "give" -> new Give(kitchen, streams, given).run();
+            case "gather" -> new Gather(kitchen, streams, given).run();
             default -> help();
         };
     }

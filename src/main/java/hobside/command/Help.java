@@ -20,6 +20,7 @@ final class Help {
             "  hobside bring FILE|FOLDER     look at a table of foods or prices (CSV), a recipe (JSON-LD) or a folder of",
             "                                FoodData Central tables; --as foods|prices|recipe|tables; --yes takes it",
             "  hobside give DISH [FILE]      a dish as a recipe for others; give prices, give foods: a table",
+            "  hobside gather FOLDER [INTO]  put practice logs of many machines together and report; --as text|csv|html",
             "",
             "FILE is a dish or a demo: a file, the name of a saved demo, or a bundled dish (ropewalk-rib-pot,",
             "lantern-night-pumpkin-pot, lock-keepers-potato-bake).",

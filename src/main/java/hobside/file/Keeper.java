@@ -109,8 +109,8 @@ final class Keeper {
                 return new Saving.NotSaved("Not saved: " + file.getFileName() + " is a link to another place. Delete the link and save again.");
             }
             SafeFile.replace(file, bytes);
-            return new Saving.Saved(Version.of(name, bytes), "scripts/" + file.getFileName(),
-                    "Saved in scripts/" + file.getFileName() + ".");
+            return new Saving.Saved(Version.of(name, bytes), place.shown() + file.getFileName(),
+                    "Saved in " + place.shown() + file.getFileName() + ".");
         } catch (IOException | RuntimeException fault) {
             return new Saving.NotSaved(SafeFile.said(fault, file));
         }

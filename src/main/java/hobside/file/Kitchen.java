@@ -92,6 +92,11 @@ public final class Kitchen {
         return new Runs(folder, scripts());
     }
 
+    /** What was practised here, and what a trainer has prepared. */
+    public Practices practices() {
+        return new Practices(folder, folder.root().resolve("practice"));
+    }
+
     /** The large tables that were brought in, by name; damaged ones are left out and reported. */
     List<OwnPack> ownPacks(List<InputProblem> problems) {
         return OwnPack.all(folder, own(), problems);

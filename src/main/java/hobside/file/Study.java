@@ -9,6 +9,7 @@ import hobside.food.Substitutes;
 import hobside.guide.Guide;
 import hobside.guide.GuideBook;
 import hobside.ledger.Books;
+import hobside.practice.rubric.Concepts;
 import hobside.talk.Demo;
 import hobside.talk.Script;
 import hobside.talk.Stand;
@@ -38,6 +39,7 @@ public final class Study {
     private GuideBook published;
     private final Map<String, Words> words = new HashMap<>();
     private final Map<String, Rules> rules = new HashMap<>();
+    private final Map<String, Concepts> concepts = new HashMap<>();
 
     private Study(Library library) {
         this.library = library;
@@ -104,6 +106,15 @@ public final class Study {
         }
         int rate = Math.max(Pace.SLOWEST, Math.min(Pace.FASTEST, script.pacing().wordsPerMinute()));
         return known.withPace(new Pace(rate));
+    }
+
+    /** What the answers of trainees are held against, in the language of this script. */
+    public hobside.practice.rubric.Rules rubric(Script script) {
+        return new hobside.practice.rubric.Rules(concepts(script.language()), rules(script), published());
+    }
+
+    private synchronized Concepts concepts(String code) {
+        return concepts.computeIfAbsent(code, fresh -> Concepts.of(WordFiles.concepts(fresh)));
     }
 
     public Books books() {

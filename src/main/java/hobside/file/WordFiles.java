@@ -19,7 +19,7 @@ public final class WordFiles {
     public static final List<String> LANGUAGES = List.of("en", "es");
 
     /** Files that every language has. */
-    static final List<String> EVERY = List.of("language", "speech", "reason", "talk", "paper", "questions", "myths", "units", "asked");
+    static final List<String> EVERY = List.of("language", "speech", "reason", "talk", "paper", "questions", "myths", "units", "asked", "practice", "exercise");
 
     /** Files that a language has whose words do not stand in the records themselves. */
     static final List<String> BESIDE = List.of("foods", "swaps", "cautions", "places", "allergens", "guides", "dishes", "currency", "mark");
@@ -46,6 +46,12 @@ public final class WordFiles {
     static Map<String, String> plainWords(String code) {
         byte[] bytes = Bundled.bytes(path(code, "plain-words"));
         return bytes == null ? Map.of() : lines(code, "plain-words", bytes);
+    }
+
+    /** The phrases of the rubric in a language; those of the first where it has none. */
+    static Map<String, String> concepts(String code) {
+        byte[] bytes = Bundled.bytes(path(code, "rubric"));
+        return bytes == null ? concepts(LANGUAGES.get(0)) : lines(code, "rubric", bytes);
     }
 
     private static Map<String, String> read(String code, String name, byte[] bytes) {

@@ -1,7 +1,7 @@
 package hobside.food;
 
-/** Counts slips of the finger between what was typed and the beginning of a word. */
-final class Slips {
+/** Counts slips of the finger between what was typed and a word, or its beginning. One for each who counts: it keeps its table. */
+public final class Slips {
 
     private static final int LONGEST = 40;
 
@@ -11,7 +11,7 @@ final class Slips {
      * The fewest slips that turn the typed letters into the word or into a beginning of it; a slip is a wrong, missing,
      * extra or swapped letter (Damerau-Levenshtein, adjacent swaps). More than {@code most} is given as {@code most + 1}.
      */
-    int toBeginningOf(String word, String typed, int most) {
+    public int toBeginningOf(String word, String typed, int most) {
         int length = Math.min(word.length(), typed.length() + most);
         if (typed.length() > LONGEST || length < typed.length() - most) {
             return most + 1;
@@ -33,6 +33,20 @@ final class Slips {
             least = Math.min(least, rows[typed.length()][j]);
         }
         return least;
+    }
+
+    /** The fewest slips that turn the typed letters into the whole word; more than {@code most} is given as {@code most + 1}. */
+    public int to(String word, String typed, int most) {
+        if (typed.length() > LONGEST || word.length() > LONGEST || Math.abs(word.length() - typed.length()) > most) {
+            return most + 1;
+        }
+        for (int j = 0; j <= word.length(); j++) {
+            rows[0][j] = j;
+        }
+        for (int i = 1; i <= typed.length(); i++) {
+            fill(i, word, typed, word.length());
+        }
+        return Math.min(most + 1, rows[typed.length()][word.length()]);
     }
 
     /** Fills one row of the table and returns its smallest figure. */

@@ -5,7 +5,7 @@ import java.util.Arrays;
 
 /**
  * Runs one of the measurements. {@code start} and {@code keys} need the built jar and launcher in target, {@code bring} for its
- * starts; {@code ledger}, {@code words}, {@code late}, {@code order}, {@code advice} and {@code accuracy FOLDER} need nothing but the classes.
+ * starts; {@code ledger}, {@code words}, {@code late}, {@code order}, {@code workshop}, {@code rubric}, {@code advice} and {@code accuracy FOLDER} need nothing but the classes.
  */
 public final class Bench {
     private Bench() {}
@@ -24,10 +24,12 @@ public final class Bench {
             case "advice" -> AdviceBench.main(rest);
             case "talk" -> TalkBench.main(rest);
             case "late" -> LateBench.main(rest);
+            case "rubric" -> RubricBench.main(rest);
+            case "workshop" -> WorkshopBench.main(rest);
             case "live" -> LiveBench.main(rest);
             case "whatif" -> WhatIfBench.main(rest);
             case "order" -> OrderBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, late, live, whatif, advice or accuracy, found \"" + which + "\"");
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, late, live, workshop, rubric, whatif, advice or accuracy, found \"" + which + "\"");
         }
     }
 }

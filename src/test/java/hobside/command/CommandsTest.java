@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.file.Kitchen;
+import hobside.file.Practices;
+import hobside.practice.Attempt;
+import hobside.practice.Label;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -11,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -193,5 +197,19 @@ class CommandsTest {
         assertEquals(Exit.DONE, run("bring", folder.resolve("p.csv").toString(), "--yes"));
         assertTrue(Files.exists(folder.resolve("foods/own/prices/p.json")));
         assertEquals(Exit.BAD_INPUT, run("give", "no-such-dish"));
+    }
+
+    @Test
+    void practice_logs_are_gathered_into_the_kitchen_and_reported() throws IOException {
+        Path stick = folder.resolve("stick");
+        Kitchen.at(stick).practices().done("ana", 1_000, new Practices.Done(Label.parse("guess/trim/1/pot/1").orElseThrow(), new Attempt.Result(0, "whole-pot", Map.of(), "")));
+        assertEquals(Exit.DONE, run("gather", stick.toString()));
+        assertTrue(answered().contains("takes the pot for a plate"), answered());
+        assertTrue(complained().contains("1 logs copied"), complained());
+        assertEquals(Exit.DONE, run("gather", stick.toString(), folder.resolve("all").toString(), "--as", "csv"));
+        assertTrue(answered().contains("ana,1,0"), answered());
+        assertEquals(Exit.BAD_INPUT, run("gather"));
+        assertEquals(Exit.BAD_INPUT, run("gather", stick.toString(), "--as", "tables"));
+        assertEquals(Exit.NO_ANSWER, run("gather", folder.resolve("nowhere").toString(), folder.resolve("empty").toString()));
     }
 }

@@ -28,6 +28,7 @@ enum BenchAction implements Keys.Bound {
     CLOCK(Side.BOTH, "C", "clock", "The running order: who does what when, what is done ahead, whether it fits the slot. Rehearse and give the demonstration from there."),
     REHEARSE(Side.BOTH, "R", "rehearse", "Rehearse the talk cue by cue against its planned times; read how it went, and compare runs."),
     LIVE(Side.BOTH, "L", "live", "Give the talk before an audience; a talk that was broken off is gone on with."),
+    PRACTICE(Side.BOTH, "X", "practice", "Practise explaining a change: exercises for trainees, and workshops for trainers."),
     UNDO(Side.BOTH, "u", "undo", "Take back the last step, as often as you like."),
     REDO(Side.BOTH, "r", "", "Do again what was taken back."),
     FOODS(Side.BOTH, "f", "foods", "The shelf: look up a food, write one down from its packet, price it."),
@@ -68,8 +69,8 @@ enum BenchAction implements Keys.Bound {
 
     /** What the last line shows, the most wanted first; help and the way out end it. */
     static List<BenchAction> lastLine(Side side) {
-        return side == Side.DISH ? List.of(CHOOSE, SWITCH, ADD, SAVE, TALK, CLOCK, LIVE, ADVICE, EDIT, BOARD, UNDO, OPEN, REMOVE, REHEARSE, HELP, LEAVE)
-                : List.of(DETAIL, SWITCH, ON_OFF, EDIT, WEIGH, TALK, CLOCK, LIVE, ADVICE, NOTE, REMOVE, UNDO, SAVE, BOARD, REHEARSE, HELP, LEAVE);
+        return side == Side.DISH ? List.of(CHOOSE, SWITCH, ADD, SAVE, TALK, CLOCK, LIVE, ADVICE, EDIT, BOARD, UNDO, OPEN, REMOVE, REHEARSE, PRACTICE, HELP, LEAVE)
+                : List.of(DETAIL, SWITCH, ON_OFF, EDIT, WEIGH, TALK, CLOCK, LIVE, ADVICE, NOTE, REMOVE, UNDO, SAVE, BOARD, REHEARSE, PRACTICE, HELP, LEAVE);
     }
 
     boolean isOn(Side where) {

@@ -13,6 +13,7 @@ import hobside.screen.desk.Work;
 import hobside.screen.live.Starting;
 import hobside.screen.offers.DetailScreen;
 import hobside.screen.offers.OffersScreen;
+import hobside.screen.practice.PracticeScreen;
 import hobside.screen.prices.PricesScreen;
 import hobside.screen.read.ReadScreen;
 import hobside.screen.steps.StepsScreen;
@@ -68,6 +69,7 @@ final class BenchUpdate {
             case LIVE -> Starting.live(bench);
             case ADVICE -> Next.to(AdviceScreen.of(bench));
             case CLOCK -> ClockScreen.of(bench);
+            case PRACTICE -> PracticeScreen.opening(bench);
             case FOODS -> Next.to(ShelfScreen.of(bench));
             case PRICES -> Next.to(PricesScreen.of(bench));
             case SAVE -> Next.doing(bench.saying("Saving..."), new Work.Save(bench.demo(), bench.desk().kept().name()));

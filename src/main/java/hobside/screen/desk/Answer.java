@@ -1,12 +1,17 @@
 package hobside.screen.desk;
 
-import hobside.talk.Demo;
+import hobside.file.Practices;
 import hobside.file.PriceFile;
 import hobside.file.Study;
 import hobside.food.Food;
+import hobside.practice.Entry;
 import hobside.stage.run.Happening;
 import hobside.stage.run.Run;
+import hobside.talk.Demo;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What comes back from the disk. */
@@ -73,4 +78,25 @@ public sealed interface Answer {
 
     /** The live run that was broken off; empty when there is none. */
     record BrokenOff(Optional<Run> run) implements Answer {}
+
+    /**
+     * What there is to practise with.
+     *
+     * @param demos the dishes and saved demos, by the names of their files
+     * @param now milliseconds since 1970
+     * @param words what was done, or what could not be read; empty when there is nothing to say
+     */
+    record Practised(Practices.Found found, Map<String, Demo> demos, List<Practices.Prepared> sets, Told told) implements Answer {
+
+        /** When it was looked at, and what there is to say. */
+        public record Told(long now, String words) {}
+
+        public Practised {
+            demos = Collections.unmodifiableMap(new LinkedHashMap<>(demos));
+            sets = List.copyOf(sets);
+        }
+    }
+
+    /** A line of practice that was logged; and why it is only in memory, if it is. */
+    record Logged(Entry entry, Optional<String> trouble) implements Answer {}
 }

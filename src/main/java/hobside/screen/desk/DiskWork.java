@@ -28,6 +28,7 @@ public final class DiskWork implements EffectRunner {
     private final Map<String, Version> versions = new HashMap<>();
     private String remembered = "";
     private Running running;
+    private Practising practising;
 
     public DiskWork(Kitchen kitchen, Study study, InstantSource clock) {
         this.kitchen = kitchen;
@@ -55,6 +56,9 @@ public final class DiskWork implements EffectRunner {
         if (work instanceof Work.Running run) {
             return running().carryOut(run);
         }
+        if (work instanceof Work.Practising practising) {
+            return practising().carryOut(practising, study);
+        }
         return work instanceof Work.Open open ? opened(open.choice()) : choices();
     }
 
@@ -62,6 +66,12 @@ public final class DiskWork implements EffectRunner {
     private Running running() {
         running = running == null ? new Running(kitchen.runs(), clock) : running;
         return running;
+    }
+
+    /** Made when it is first needed; it keeps the random name of this start of the program. */
+    private Practising practising() {
+        practising = practising == null ? new Practising(kitchen, clock) : practising;
+        return practising;
     }
 
     private Version version(String name, Demo demo) {

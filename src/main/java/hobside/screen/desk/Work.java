@@ -1,11 +1,13 @@
 package hobside.screen.desk;
 
-import hobside.talk.Demo;
+import hobside.file.Practices;
 import hobside.file.PriceFile;
 import hobside.food.Food;
+import hobside.practice.WorkshopSet;
 import hobside.screen.Effect;
 import hobside.stage.run.Happening;
 import hobside.stage.run.Run;
+import hobside.talk.Demo;
 import java.util.Optional;
 
 /** The work that screens ask of the disk. Each is answered by a message of {@link Answer}. */
@@ -61,4 +63,28 @@ public sealed interface Work extends Effect {
 
     /** The live run that was broken off is over. Answered with {@link Answer.BrokenOff}, empty. */
     record LetGo() implements Running {}
+
+    /** Something to do with practice. The disk side has the clock. Answered with {@link Answer.Practised} unless it is said otherwise. */
+    sealed interface Practising extends Work {}
+
+    /** Look what was practised, what is prepared, and which dishes there are. */
+    record LookAtPractice() implements Practising {}
+
+    /** An exercise was done. Answered with {@link Answer.Logged}. */
+    record Done(String trainee, Practices.Done done) implements Practising {}
+
+    /** A person has set a mark. Answered with {@link Answer.Logged}. */
+    record Ruled(String trainee, Practices.Ruled ruled) implements Practising {}
+
+    /** Erase a trainee and everything that was logged of that nickname. */
+    record Erase(String trainee) implements Practising {}
+
+    /** Copy the logs of a folder into the kitchen. */
+    record GatherFrom(String folder) implements Practising {}
+
+    /** Keep a prepared set. */
+    record PutSet(WorkshopSet set) implements Practising {}
+
+    /** Write the report of the workshop as text, as a table and as a page to print, in this language. */
+    record WriteReport(String language) implements Practising {}
 }

@@ -5,17 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Words while they are being written: the text, the caret, and what can be taken back. At most 1,000 characters. */
-record Draft(String text, int caret, List<Draft> before, List<Draft> after) {
+public record Draft(String text, int caret, List<Draft> before, List<Draft> after) {
 
     static final int MOST = 1_000;
     private static final int DEPTH = 200;
 
-    Draft {
+    public Draft {
         before = List.copyOf(before);
         after = List.copyOf(after);
     }
 
-    static Draft of(String text) {
+    public static Draft of(String text) {
         return new Draft(text, text.length(), List.of(), List.of());
     }
 
@@ -34,7 +34,7 @@ record Draft(String text, int caret, List<Draft> before, List<Draft> after) {
     }
 
     /** Puts text in at the caret, line ends as spaces; as it is when it would grow too long. */
-    Draft inserting(String more) {
+    public Draft inserting(String more) {
         StringBuilder clean = new StringBuilder();
         more.codePoints().forEach(each -> clean.appendCodePoint(Character.isISOControl(each) ? ' ' : each));
         boolean fits = text.length() + clean.length() <= MOST;
@@ -67,7 +67,7 @@ record Draft(String text, int caret, List<Draft> before, List<Draft> after) {
     }
 
     /** After a key that writes or moves, on lines of this width; the same when the key does neither. */
-    Draft after(Key key, int width) {
+    public Draft after(Key key, int width) {
         Page page = Page.of(text, width);
         int row = page.rowOf(caret);
         return switch (key.kind()) {

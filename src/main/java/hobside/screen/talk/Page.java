@@ -8,9 +8,9 @@ import java.util.List;
  * A text broken into lines at spaces, each with the place in the text where it begins, so that a caret can move up and down in it.
  * Nothing is left out: a space at the end of a line belongs to it.
  */
-record Page(String text, List<Integer> starts) {
+public record Page(String text, List<Integer> starts) {
 
-    static Page of(String text, int width) {
+    public static Page of(String text, int width) {
         List<Integer> starts = new ArrayList<>(List.of(0));
         int start = 0;
         int space = -1;
@@ -26,11 +26,11 @@ record Page(String text, List<Integer> starts) {
         return new Page(text, starts);
     }
 
-    int size() {
+    public int size() {
         return starts.size();
     }
 
-    String line(int row) {
+    public String line(int row) {
         return text.substring(starts.get(row), end(row));
     }
 
@@ -38,7 +38,7 @@ record Page(String text, List<Integer> starts) {
         return row + 1 < starts.size() ? starts.get(row + 1) : text.length();
     }
 
-    int rowOf(int caret) {
+    public int rowOf(int caret) {
         int row = 0;
         while (row + 1 < starts.size() && starts.get(row + 1) <= caret) {
             row++;
@@ -46,7 +46,7 @@ record Page(String text, List<Integer> starts) {
         return row;
     }
 
-    int columnOf(int caret) {
+    public int columnOf(int caret) {
         return TextWidth.of(text.substring(starts.get(rowOf(caret)), caret));
     }
 
