@@ -104,8 +104,8 @@ public final class Hobside {
         Study study = Study.of(library);
         InstantSource clock = SteadyClock.ofThisMachine();
         DiskWork disk = new DiskWork(kitchen, study, clock);
-        Optional<Runs.Unfinished> live = given.first().isPresent() ? Optional.empty() : kitchen.runs().unfinished(clock.millis());
-        if (live.isPresent() && kitchen.isSaved(live.get().open().run().head().demo())) {
+        Optional<Runs.Unfinished> live = kitchen.runs().unfinished(clock.millis());
+        if (live.isPresent() && isWanted(given, live.get(), kitchen, library)) {
             Bench bench = bench(named(live.get().open().run().head().demo(), kitchen, library, disk), study, library.problems());
             return Opening.open(Starting.resuming(bench, disk.carryOut(new Work.Resume())), outside(disk, clock), given.options(), streams.complaints());
         }
@@ -123,6 +123,20 @@ public final class Hobside {
     private static final class NothingLeftToDo implements Runnable {
         @Override
         public void run() {}
+    }
+
+    /** Without a name a talk that is not over is gone on with; with one, when it is the dish of that talk. */
+    private static boolean isWanted(Given given, Runs.Unfinished live, Kitchen kitchen, Library library) {
+        String demo = live.open().run().head().demo();
+        if (!kitchen.isSaved(demo)) {
+            return false;
+        }
+        if (given.first().isEmpty() || given.first().get().equals(demo)) {
+            return true;
+        }
+        Read<Demo> wanted = kitchen.demo(given.first().get(), library.shelf());
+        Read<Demo> told = kitchen.demo(demo, library.shelf());
+        return wanted.value().isPresent() && told.value().isPresent() && wanted.value().get().dish().name().equals(told.value().get().dish().name());
     }
 
     private static Answer first(Given given, Kitchen kitchen, Library library, DiskWork disk) {
@@ -144,7 +158,9 @@ public final class Hobside {
     }
 
     private static Answer asItIs(Demo dish) {
-        return new Answer.Opened(dish, Desk.Kept.NOT_YET, "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps.");
+        String words = dish.plan().size() == 0 ? "The dish as it is cooked here. Go to an ingredient and press Enter; ? helps."
+                : "A finished demo, opened as a copy of your own. t talk, C running order, L live; ? helps.";
+        return new Answer.Opened(dish, Desk.Kept.NOT_YET, words);
     }
 
     /** What was to be opened, or the first dish and a sentence about why it is not that. */

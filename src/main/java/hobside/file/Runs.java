@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -39,6 +40,9 @@ public final class Runs {
         this.kitchen = kitchen;
         this.scripts = scripts;
     }
+
+    /** What is added to the name of a journal that was put away. */
+    private static final String AWAY = ".away";
 
     /** A run whose journal is being written. What could not be written yet is kept here, and written with the next line. */
     public static final class Open {
@@ -148,6 +152,23 @@ public final class Runs {
         } else if (!open.marked) {
             SafeFile.replace(marker, open.journal.file().getFileName().toString().getBytes(StandardCharsets.UTF_8));
             open.marked = true;
+        }
+    }
+
+    /**
+     * Puts the journal of the run that goes on away, so that it is not measured or compared any more: its file gets another name, and
+     * nothing of it is lost. Returns why it could not be done.
+     */
+    public Optional<String> putAway(Open open) {
+        if (open.journal == null) {
+            return Optional.empty();
+        }
+        Path file = open.journal.file();
+        try {
+            Files.move(file, file.resolveSibling(file.getFileName() + AWAY), StandardCopyOption.ATOMIC_MOVE);
+            return Optional.empty();
+        } catch (IOException | RuntimeException fault) {
+            return Optional.of("The run could not be put away: " + SafeFile.why(fault, file) + ".");
         }
     }
 

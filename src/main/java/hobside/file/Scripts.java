@@ -60,9 +60,14 @@ public final class Scripts {
 
     /** Every paper of a demo in every form, under the name of the demo. */
     public static List<Printed> all(String name, Demo demo, Study study) {
+        return all(name, demo, study, Map.of());
+    }
+
+    /** The same, with the seconds that the cues of these keys were measured to take. */
+    public static List<Printed> all(String name, Demo demo, Study study, Map<String, Integer> measured) {
         List<Printed> all = new ArrayList<>();
         for (Paper paper : Paper.values()) {
-            Sheet sheet = sheet(paper, demo, study);
+            Sheet sheet = sheet(paper, demo, study, measured);
             for (Form form : Form.values()) {
                 all.add(new Printed(SafeName.tailed(name, paper.tail), form.ending, printed(sheet, form)));
             }
@@ -80,12 +85,16 @@ public final class Scripts {
 
     /** A paper of a demo, in the language that the demo is told in. */
     public static Sheet sheet(Paper paper, Demo demo, Study study) {
+        return sheet(paper, demo, study, Map.of());
+    }
+
+    private static Sheet sheet(Paper paper, Demo demo, Study study, Map<String, Integer> measured) {
         Stand stand = stand(demo, study);
         return switch (paper) {
             case SCRIPT -> ScriptSheet.of(TalkWriter.write(stand), stand);
             case HANDOUT -> Handout.of(stand, market(study));
             case BENCH -> BenchSheet.of(TalkWriter.write(stand), stand);
-            case ORDER -> OrderSheet.of(runningOrder(stand, Timing.at(demo.script().pacing())), stand);
+            case ORDER -> OrderSheet.of(runningOrder(stand, Timing.at(demo.script().pacing()).knowing(measured)), stand);
         };
     }
 

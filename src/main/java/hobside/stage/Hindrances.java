@@ -24,7 +24,7 @@ final class Hindrances {
         if (all.isEmpty() && outcome instanceof Outcome.Found found) {
             slot(found, all);
             silences.stream().filter(Silence::isLong).forEach(silence -> all.add(
-                    new Hindrance(Hindrance.Kind.SILENT, List.of(), silence.left(), silence.from())));
+                    new Hindrance(Hindrance.Kind.SILENT, List.of(), silence.left(), silence.until() - silence.left())));
             Quiet.of(slots).forEach(slot -> all.add(
                     new Hindrance(Hindrance.Kind.QUIET, List.of(slot.task().label()), slot.task().seconds(), slot.start())));
         } else if (all.isEmpty()) {

@@ -63,14 +63,19 @@ public final class OrderSheet {
             for (; next < order.silences().size() && order.silences().get(next).from() <= slot.start(); next++) {
                 rows.add(wait(order.silences().get(next)));
             }
-            rows.add(List.of(clock(slot.start()), who(slot), slot.task().label(), clock(slot.task().seconds())));
+            rows.add(List.of(clock(slot.start()), who(slot), what(slot), clock(slot.task().seconds())));
         }
         order.silences().subList(next, order.silences().size()).forEach(silence -> rows.add(wait(silence)));
         return rows;
     }
 
+    private String what(Slotted slot) {
+        boolean begun = slot.task().kind() == Task.Kind.HANDS && order.ahead().swaps().contains(slot.task().key());
+        return begun ? say("begun", Map.of("words", slot.task().label())) : slot.task().label();
+    }
+
     private List<String> wait(Silence silence) {
-        String key = !silence.filled().isEmpty() ? "wait-asked" : silence.isOpen() ? "wait-open" : "wait";
+        String key = silence.isLong() ? "wait-silent" : !silence.filled().isEmpty() ? "wait-asked" : silence.isOpen() ? "wait-open" : "wait";
         return List.of(clock(silence.from()), "", say(key, Map.of("n", Integer.toString(silence.filled().size()))), clock(silence.until() - silence.from()));
     }
 

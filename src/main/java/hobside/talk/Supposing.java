@@ -71,7 +71,7 @@ public final class Supposing {
 
     private static boolean isFair(Figures.Plates plates) {
         double saved = Math.abs(plates.saved().typical());
-        return Math.abs(Math.abs(plates.from() - plates.to()) - saved) <= TOO_FAR * saved;
+        return Math.abs(Math.abs(plates.from() - plates.to()) - saved) <= Math.min(HALF_A_GRAM, TOO_FAR * saved);
     }
 
     private static final double HALF_A_GRAM = 0.5;

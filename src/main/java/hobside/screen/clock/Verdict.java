@@ -49,7 +49,7 @@ final class Verdict {
         if (off == 0) {
             return "Nothing has to be done ahead.";
         }
-        String least = order.proof().isFewest() ? ", the fewest with which it goes" : ", perhaps not the fewest";
+        String least = !order.fits() ? "" : order.proof().isFewest() ? ", the fewest so that it fits, no wait is silent and nobody works long without a word" : ", perhaps not the fewest";
         String swaps = order.ahead().takesSecondLot() ? " A finished pot is brought in: it takes a second lot of food." : "";
         return off + (off == 1 ? " step is" : " steps are") + " not waited for on stage" + least + "." + swaps;
     }

@@ -10,6 +10,7 @@ import hobside.file.Version;
 import hobside.screen.Effect;
 import hobside.screen.EffectRunner;
 import hobside.screen.Message;
+import hobside.stage.run.Measured;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -105,13 +106,18 @@ public final class DiskWork implements EffectRunner {
             return new Answer.NotKept(demo.said());
         }
         String name = saved.version().name();
-        for (Scripts.Printed paper : Scripts.all(name, save.demo(), study)) {
+        for (Scripts.Printed paper : Scripts.all(name, save.demo(), study, measured(name, save.demo()))) {
             Saving printed = kitchen.write(paper.name(), paper.ending(), paper.text());
             if (printed instanceof Saving.NotSaved) {
                 return new Answer.Failed(printed.said());
             }
         }
         return kept(demo, "Saved: scripts/" + name + ".txt and handout; .demo.json to open again.");
+    }
+
+    /** What rehearsals have measured goes onto paper too. */
+    private Map<String, Integer> measured(String name, Demo demo) {
+        return Measured.of(kitchen.runs().of(name).runs()).seconds(Scripts.talk(demo, study));
     }
 
     private Answer choices() {

@@ -37,6 +37,11 @@ final class Running {
         if (work instanceof Work.LookBack) {
             return new Answer.BrokenOff(runs.unfinished(clock.millis()).map(found -> found.open().run()));
         }
+        if (work instanceof Work.PutAway away) {
+            Optional<String> trouble = open == null ? Optional.empty() : runs.putAway(open);
+            Runs.Found left = runs.of(away.demo());
+            return new Answer.Runs(away.demo(), left.runs(), trouble.map(List::of).orElseGet(() -> written(left.problems())));
+        }
         return work instanceof Work.Resume ? resumed() : letGo();
     }
 

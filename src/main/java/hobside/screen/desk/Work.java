@@ -64,6 +64,9 @@ public sealed interface Work extends Effect {
     /** The live run that was broken off is over. Answered with {@link Answer.BrokenOff}, empty. */
     record LetGo() implements Running {}
 
+    /** Put the run that has just ended away: it does not count any more. Answered with {@link Answer.Runs}, those that are left. */
+    record PutAway(String demo) implements Running {}
+
     /** Something to do with practice. The disk side has the clock. Answered with {@link Answer.Practised} unless it is said otherwise. */
     sealed interface Practising extends Work {}
 

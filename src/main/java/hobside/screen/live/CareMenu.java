@@ -9,7 +9,7 @@ import hobside.stage.run.Happening.What;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Cautions that can be said to be seen to now. When there is but one, the key says it at once. */
+/** Cautions that can be said to be seen to now. It always asks: what is written down with the time may be looked up later. */
 final class CareMenu {
 
     private CareMenu() {}
@@ -26,9 +26,6 @@ final class CareMenu {
         List<Step> steps = steps(live.playing());
         if (steps.isEmpty()) {
             return Next.to(live.saying("No caution of this talk has to be seen to by the clock."));
-        }
-        if (steps.size() == 1) {
-            return steps.get(0).from(live);
         }
         return Next.to(MenuScreen.of(live, new Menu("Seen to", "What has been seen to now? It is written down with the time.", steps.stream().map(Step::row).toList(),
                 index -> steps.get(index).from(live)), 0));

@@ -37,7 +37,7 @@ public final class CueFace {
     /** The first row: what is cooked, where one is in it, and the time. */
     public void title() {
         long now = playing.now();
-        String behind = Minutes.standing(playing.standing().behind(now));
+        String behind = playing.isTooLong() ? Minutes.of(playing.over()) + " too long" : Minutes.standing(playing.standing().behind(now));
         String time = behind + "  " + Minutes.of(playing.standing().elapsed(now)) + " of " + Minutes.of(playing.allowed());
         int end = frame.width() - 1;
         frame.putRight(0, end, time, Style.STRONG);

@@ -146,6 +146,7 @@ final class LiveView {
                 return;
             }
         }
-        frame.put(row, MARGIN, "helper: nothing more to do", Style.QUIET);
+        boolean helped = playing.bench().demo().setting().hall().helper();
+        frame.put(row, MARGIN, helped ? "helper: nothing more to do" : "", Style.QUIET);
     }
 }

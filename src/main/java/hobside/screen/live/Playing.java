@@ -35,6 +35,7 @@ public final class Playing {
     private static final String EFFECT = "/effect";
 
     private static final long SECOND = 1_000;
+    private static final long A_MINUTE = 60_000;
     private static final long AFTER = 5;
 
     private final Bench bench;
@@ -184,6 +185,16 @@ public final class Playing {
     /** Milliseconds left of what the talk may take; less than 0 when it is over. */
     public long left() {
         return allowed() - standing.elapsed(now());
+    }
+
+    /** Milliseconds by which the talk will be too long if the rest takes what was planned; less than 0 when it will end in time. */
+    public long over() {
+        return standing.elapsed(now()) + standing.remaining() - allowed();
+    }
+
+    /** Whether it has a slot that it will not keep by a minute and more. */
+    public boolean isTooLong() {
+        return run().head().slot() > 0 && over() >= A_MINUTE;
     }
 
     /** What remains of the talk, with the planned times of this run and the pots that must be ready. */

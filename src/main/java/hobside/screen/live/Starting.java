@@ -99,7 +99,9 @@ public record Starting(Bench bench, Run.Kind kind) implements Screen {
             return RehearseScreen.begun(playing, trouble);
         }
         boolean resumed = !begun.run().happenings().isEmpty();
-        return LiveScreen.begun(playing, trouble.isEmpty() && resumed ? "Gone on where the talk broke off. N begins anew." : trouble, resumed);
+        boolean unordered = Scripts.runningOrder(bench.demo(), bench.desk().study(), Map.of()).slots().isEmpty();
+        String words = resumed ? "Gone on where the talk broke off. N begins anew." : unordered ? "There is no running order: the talk comes as it is written, and no pot is waited for. C says why." : "";
+        return LiveScreen.begun(playing, trouble.isEmpty() ? words : trouble, resumed);
     }
 
     @Override

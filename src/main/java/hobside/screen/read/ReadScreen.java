@@ -132,8 +132,11 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
     /** Keys on the left, what they do on the right. */
     private static List<String> beside(String keys, String words, int width) {
         List<String> lines = new ArrayList<>();
-        for (String each : Lines.wrap(words, width - KEYS_WIDE)) {
-            String left = lines.isEmpty() ? keys : "";
+        List<String> names = Lines.wrap(keys, KEYS_WIDE - 1);
+        List<String> told = Lines.wrap(words, width - KEYS_WIDE);
+        for (int i = 0; i < Math.max(names.size(), told.size()); i++) {
+            String left = i < names.size() ? names.get(i) : "";
+            String each = i < told.size() ? told.get(i) : "";
             lines.add(left + " ".repeat(Math.max(1, KEYS_WIDE - left.length())) + each);
         }
         return lines;

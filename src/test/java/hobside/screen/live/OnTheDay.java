@@ -133,6 +133,12 @@ public final class OnTheDay {
         return kitchen.runs().of(kitchen.last().orElseThrow()).runs();
     }
 
+    /** How many files of the kitchen's scripts end like this. */
+    public int filesEnding(String ending) {
+        String[] names = kitchen.folder().resolve("scripts").toFile().list((folder, name) -> name.endsWith(ending));
+        return names == null ? 0 : names.length;
+    }
+
     /** The run that was begun last, as it stands on the disk. */
     public Run run() {
         return runs().get(runs().size() - 1);

@@ -124,6 +124,24 @@ class RehearsePlayTest {
     }
 
     @Test
+    void a_run_that_was_none_is_put_away_and_counts_no_more() {
+        tell(7, 20);
+        day.play("escape escape R");
+        tell(3, 12);
+        day.play("escape x");
+        assertEquals(1, day.runs().size());
+        assertTrue(day.shows("put away"), day.text());
+        assertEquals(1, day.filesEnding(".away"));
+    }
+
+    @Test
+    void what_was_clicked_through_measures_nothing() {
+        day.later(3).play("space escape escape R");
+        String first = day.playing().standing().keys().get(0);
+        assertTrue(day.playing().planned(first) > 15_000, "a welcome of " + day.playing().planned(first) + " ms");
+    }
+
+    @Test
     void the_next_rehearsal_is_planned_with_what_was_measured() {
         day.later(31).play("space escape escape R");
         String first = day.playing().standing().keys().get(0);
