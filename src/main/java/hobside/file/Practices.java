@@ -7,10 +7,8 @@ import hobside.practice.Label;
 import hobside.practice.Results;
 import hobside.practice.Ruling;
 import hobside.practice.WorkshopSet;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitOption;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.LinkOption;
@@ -21,7 +19,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * What was practised in a kitchen: {@code practice/results/NICKNAME.MACHINE.jsonl}, one line a happening, on the disk before the next
@@ -34,12 +31,6 @@ public final class Practices {
 
     static final String RESULT = ".jsonl";
     private static final String PREPARED = ".set.json";
-
-    /** A gathered folder is looked through so deep, and so many files of it are read. */
-    private static final int DEEP = 6;
-    private static final int MOST_GATHERED = 20_000;
-
-    private static final int MOST_COPIES = 100;
 
     private final Folder kitchen;
     private final Path folder;
@@ -148,17 +139,11 @@ public final class Practices {
         }
         try {
             prepare(results());
-            return read(results());
+            return Gathering.read(results());
         } catch (IOException | RuntimeException fault) {
             return new Found(Results.NONE, List.of(new InputProblem("practice/results", 0, "", "a folder that cannot be read", "a folder inside the kitchen",
                     "put the folder itself into the kitchen, not a link to it")));
         }
-    }
-
-    private static void add(RawFile raw, List<Entry> entries, List<InputProblem> problems) {
-        PracticeReader.Logged read = PracticeReader.read(raw);
-        entries.addAll(read.entries());
-        problems.addAll(read.problems());
     }
 
     /**
@@ -170,7 +155,7 @@ public final class Practices {
         try {
             prepare(results());
             for (Path path : kitchen.list(results(), RESULT, new ArrayList<>())) {
-                if (isOf(path.getFileName().toString(), trainee) && !Files.isSymbolicLink(path)) {
+                if (Gathering.isOf(path.getFileName().toString(), trainee) && !Files.isSymbolicLink(path)) {
                     SafeFile.replace(path, PracticeWriter.line(stone));
                 }
             }
@@ -185,44 +170,9 @@ public final class Practices {
         }
     }
 
-    private static boolean isOf(String file, String trainee) {
-        return file.startsWith(trainee + ".");
-    }
-
-    /** The log files of a folder of somebody's, at any depth; links are not followed. */
-    private static List<Path> logs(Path from, List<InputProblem> problems) {
-        try (Stream<Path> walk = Files.walk(from, DEEP, new FileVisitOption[0])) {
-            List<Path> all = new ArrayList<>(walk.filter(path -> path.getFileName().toString().endsWith(RESULT) && Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS))
-                    .filter(path -> isResult(path.getFileName().toString())).limit(MOST_GATHERED + 1L).toList());
-            all.sort(null);
-            if (all.size() > MOST_GATHERED) {
-                problems.add(new InputProblem(Shown.of(from.toString()), 0, "", "more than " + MOST_GATHERED + " files", "at most " + MOST_GATHERED,
-                        "gather it in parts"));
-            }
-            return all.subList(0, Math.min(MOST_GATHERED, all.size()));
-        } catch (IOException | RuntimeException fault) {
-            problems.add(new InputProblem(Shown.of(from.toString()), 0, "", "a folder that cannot be opened", "a folder that may be read", "check its name and permissions"));
-            return List.of();
-        }
-    }
-
-    /** NICKNAME.MACHINE.jsonl: nothing in it leads out of a folder. */
-    static boolean isResult(String name) {
-        String bare = name.endsWith(RESULT) ? name.substring(0, name.length() - RESULT.length()) : "";
-        int dot = bare.indexOf('.');
-        return dot > 0 && SafeName.isSafe(bare.substring(0, dot)) && Ids.isId(bare.substring(dot + 1));
-    }
-
     /** Reads all logs of a folder without copying anything. */
     public static Found read(Path from) {
-        List<InputProblem> problems = new ArrayList<>();
-        List<Entry> entries = new ArrayList<>();
-        for (Path path : logs(from, problems)) {
-            Read<RawFile> file = new Folder(from).read(path);
-            problems.addAll(file.problems());
-            file.value().ifPresent(raw -> add(raw, entries, problems));
-        }
-        return new Found(Results.of(entries), problems);
+        return Gathering.read(from);
     }
 
     /** What was gathered: how many logs were new, how many were there already, and everything that is known now. */
@@ -233,7 +183,7 @@ public final class Practices {
      * beside it under a number. Of a trainee who was erased only what came later is kept.
      */
     public Gathered gather(Path from) {
-        return gather(from, results(), kitchen);
+        return Gathering.into(results(), kitchen, from);
     }
 
     /** The same for a folder as somebody typed it; empty when that can be no folder. */
@@ -252,87 +202,12 @@ public final class Practices {
 
     /** The same into a folder of its own, which is made when it is not there. */
     public static Gathered gather(Path from, Path into) {
-        return gather(from, into, new Folder(into));
-    }
-
-    private static Gathered gather(Path from, Path into, Folder home) {
-        List<InputProblem> problems = new ArrayList<>();
-        int[] counted = new int[2];
-        try {
-            Files.createDirectories(into);
-            if (!home.isInside(into)) {
-                throw new IOException("the folder leads out of the kitchen");
-            }
-            for (Path path : logs(from, problems)) {
-                Read<RawFile> file = new Folder(from).read(path);
-                problems.addAll(file.problems());
-                if (file.value().isPresent()) {
-                    counted[copied(path.getFileName().toString(), file.value().get().bytes(), into) ? 0 : 1]++;
-                }
-            }
-        } catch (IOException | RuntimeException fault) {
-            problems.add(new InputProblem(Shown.of(into.toString()), 0, "", SafeFile.why(fault, into), "a folder that may be written to", "choose another folder"));
-        }
-        Found found = read(into);
-        problems.addAll(found.problems());
-        problems.addAll(cleared(into, found.results()));
-        return new Gathered(counted[0], counted[1], new Found(found.results(), problems.stream().distinct().toList()));
-    }
-
-    /** Puts a log beside the others; false when just these bytes are there already. */
-    private static boolean copied(String name, byte[] bytes, Path into) throws IOException {
-        String bare = name.substring(0, name.length() - RESULT.length());
-        for (int copy = 1; copy <= MOST_COPIES; copy++) {
-            Path file = into.resolve(copy == 1 ? name : bare + "-" + copy + RESULT);
-            if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-                SafeFile.replace(file, bytes);
-                return true;
-            }
-            if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Version.Content.of(Files.readAllBytes(file)).equals(Version.Content.of(bytes))) {
-                return false;
-            }
-        }
-        throw new IOException("there are a hundred copies of " + Shown.of(name) + " already");
-    }
-
-    /** What a tombstone has taken away does not stay on the disk either: the logs of that trainee are replaced by what is left. */
-    private static List<InputProblem> cleared(Path into, Results results) {
-        List<InputProblem> problems = new ArrayList<>();
-        for (Entry entry : results.entries()) {
-            if (entry instanceof Erased stone) {
-                clear(into, stone, problems);
-            }
-        }
-        return problems;
-    }
-
-    private static void clear(Path into, Erased stone, List<InputProblem> problems) {
-        for (Path path : new Folder(into).list(into, RESULT, problems)) {
-            Optional<RawFile> raw = isOf(path.getFileName().toString(), stone.trainee()) ? new Folder(into).read(path).value() : Optional.empty();
-            List<Entry> before = raw.map(file -> PracticeReader.read(file).entries()).orElse(List.of());
-            List<Entry> with = new ArrayList<>(before);
-            with.add(stone);
-            List<Entry> after = Results.of(with).entries();
-            boolean holdsOld = before.stream().anyMatch(each -> !after.contains(each));
-            try {
-                if (holdsOld) {
-                    SafeFile.replace(path, written(after));
-                }
-            } catch (IOException | RuntimeException fault) {
-                problems.add(new InputProblem(Shown.of(path.toString()), 0, "", SafeFile.why(fault, path), "a file that may be replaced", "delete it by hand"));
-            }
-        }
-    }
-
-    private static byte[] written(List<Entry> entries) {
-        ByteArrayOutputStream all = new ByteArrayOutputStream();
-        entries.forEach(entry -> all.writeBytes(PracticeWriter.line(entry)));
-        return all.toByteArray();
+        return Gathering.into(into, new Folder(into), from);
     }
 
     /** Results as one log: the same bytes whatever order they were put together in. */
     public static byte[] written(Results results) {
-        return written(results.entries());
+        return Gathering.written(results.entries());
     }
 
     /** A prepared set by the name of its file. */

@@ -1,5 +1,8 @@
 package hobside.practice;
 
+import hobside.practice.rubric.Feedback;
+import hobside.practice.rubric.Mark;
+import hobside.practice.rubric.Point;
 import java.util.List;
 import java.util.Map;
 
@@ -64,6 +67,15 @@ public final class Points {
 
     /** Stands in front of the point that was left out. */
     static final String MISSING = "point-";
+
+    /**
+     * Whether these points can be asked for in own words: the rubric must not mark down the answer that the program has ready. Where it
+     * does, because it cannot follow that answer, choosing is fairer than writing. How it is worded and how long it is does not count.
+     */
+    public static boolean isFair(Feedback ofTheModel, List<String> asked) {
+        return ofTheModel.points().stream().filter(judged -> judged.point() != Point.PLAIN && judged.point() != Point.LENGTH)
+                .noneMatch(judged -> judged.mark() == Mark.NO && asked.contains(judged.point().word()));
+    }
 
     /** The result of an explanation or a reply with these marks. */
     public static Attempt.Result result(List<String> asked, Map<String, String> marks, String words) {

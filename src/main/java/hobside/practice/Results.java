@@ -19,6 +19,9 @@ public final class Results {
 
     private final TreeSet<Entry> entries;
 
+    /** Put together when they are first asked for: a list of fifty trainees asks for each of them in every picture. */
+    private Map<String, List<Attempt>> byTrainee;
+
     private Results(TreeSet<Entry> entries) {
         this.entries = entries;
     }
@@ -79,18 +82,22 @@ public final class Results {
 
     /** The attempts of one trainee. */
     public List<Attempt> of(String trainee) {
-        return attempts().stream().filter(attempt -> attempt.trainee().equals(trainee)).toList();
+        return byTrainee().getOrDefault(trainee, List.of());
+    }
+
+    private Map<String, List<Attempt>> byTrainee() {
+        if (byTrainee == null) {
+            Map<String, List<Attempt>> all = new TreeMap<>();
+            attempts().forEach(attempt -> all.computeIfAbsent(attempt.trainee(), name -> new ArrayList<>()).add(attempt));
+            all.replaceAll((name, attempts) -> List.copyOf(attempts));
+            byTrainee = all;
+        }
+        return byTrainee;
     }
 
     /** All nicknames of which something is left, sorted. */
     public List<String> trainees() {
-        TreeSet<String> names = new TreeSet<>();
-        for (Entry entry : entries) {
-            if (entry instanceof Attempt) {
-                names.add(entry.trainee());
-            }
-        }
-        return List.copyOf(names);
+        return List.copyOf(byTrainee().keySet());
     }
 
     /** The ids under which more than one line stands. */

@@ -73,7 +73,10 @@ public final class Syllabus {
         demos.get(dish).plan().told().forEach(change -> topics.add(change.kind().word()));
         pool(dish).offers().forEach(offer -> topics.add(offer.change().kind().word()));
         for (String topic : topics) {
-            List.of(Kind.GUESS, Kind.EXPLAIN, Kind.TEACH_BACK, Kind.SPOT).forEach(kind -> all.add(new Card(kind, topic)));
+            List.of(Kind.GUESS, Kind.TEACH_BACK, Kind.SPOT).forEach(kind -> all.add(new Card(kind, topic)));
+            if (pool(dish).of(topic).stream().anyMatch(offer -> Explanations.doesSomething(offer.effect()))) {
+                all.add(new Card(Kind.EXPLAIN, topic));
+            }
             if (!NOTHING_TO_SHOW.contains(topic)) {
                 all.add(new Card(Kind.SHOW, topic));
             }

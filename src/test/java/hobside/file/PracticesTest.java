@@ -164,8 +164,8 @@ class PracticesTest {
         Files.writeString(stick.resolve("con.m.jsonl"), "x");
         Practices.Gathered gathered = practices().gather(stick);
         assertEquals(0, gathered.copied());
-        assertFalse(Practices.isResult("../ana.m.jsonl"));
-        assertTrue(Practices.isResult("ana.0123456789ab-2.jsonl"));
+        assertFalse(Gathering.isResult("../ana.m.jsonl"));
+        assertTrue(Gathering.isResult("ana.0123456789ab-2.jsonl"));
         assertEquals(1, practices().gather(home.resolve("nowhere")).found().problems().size());
     }
 

@@ -144,6 +144,22 @@ public final class Agreement {
         return all;
     }
 
+    /** The mean and the longest time that an answer of a table takes. */
+    public static double[] milliseconds(String table, String language) {
+        List<Marked.Row> rows = Marked.table(table);
+        rows.forEach(row -> feedback(row, language));
+        long longest = 0;
+        long sum = 0;
+        for (Marked.Row row : rows) {
+            long from = System.nanoTime();
+            feedback(row, language);
+            long took = System.nanoTime() - from;
+            longest = Math.max(longest, took);
+            sum += took;
+        }
+        return new double[] {sum / 1e6 / rows.size(), longest / 1e6};
+    }
+
     static Mark byHand(String word) {
         for (Mark mark : Mark.values()) {
             if (mark.word().equals(word)) {

@@ -18,7 +18,7 @@ final class Echo {
 
     /** First and last word of the sentence of the answer. */
     static Optional<int[]> of(String book, Spotter spotter, Heard heard) {
-        Heard written = spotter.hear(book);
+        Heard written = spotter.book(book);
         for (int[] span : sentences(written)) {
             Optional<int[]> found = of(written, span, heard);
             if (found.isPresent()) {

@@ -14,19 +14,35 @@ final class Lexicon {
 
     private static final int SHORT = 4;
 
+    private static final int MOST_MET = 5_000;
+
+    private final Map<String, int[]> met = new HashMap<>();
     private final List<String> items = new ArrayList<>();
+    private final Map<Character, List<Integer>> bySound = new HashMap<>();
     private final Map<String, Integer> numbers = new HashMap<>();
 
     /** Number of an item: a word, or a beginning with a star. */
     int number(String item) {
         return numbers.computeIfAbsent(item, fresh -> {
             items.add(fresh);
+            bySound.computeIfAbsent(sound(fresh.charAt(0)), sound -> new ArrayList<>()).add(items.size() - 1);
             return items.size() - 1;
         });
     }
 
-    /** The numbers of all items that a word of an answer can be. */
-    int[] of(String word, Slips slips) {
+    /** The numbers of all items that a word of an answer can be. The words of earlier answers are remembered, up to a bound. */
+    synchronized int[] of(String word, Slips slips) {
+        int[] known = met.get(word);
+        if (known == null) {
+            known = looked(word, slips);
+            if (met.size() < MOST_MET) {
+                met.put(word, known);
+            }
+        }
+        return known;
+    }
+
+    private int[] looked(String word, Slips slips) {
         List<Integer> found = new ArrayList<>();
         Integer whole = numbers.get(word);
         if (whole != null) {
@@ -48,11 +64,9 @@ final class Lexicon {
     }
 
     private void slipped(String word, List<Integer> found, Slips slips) {
-        char sound = sound(word.charAt(0));
-        for (int i = 0; i < items.size(); i++) {
-            String item = items.get(i);
-            if (sound(item.charAt(0)) == sound && isSlip(item, word, slips)) {
-                found.add(i);
+        for (int number : bySound.getOrDefault(sound(word.charAt(0)), List.of())) {
+            if (isSlip(items.get(number), word, slips)) {
+                found.add(number);
             }
         }
     }

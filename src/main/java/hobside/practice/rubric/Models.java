@@ -18,13 +18,19 @@ final class Models {
     }
 
     private static String text(Words words, Subject.Told told) {
-        List<String> parts = new ArrayList<>();
-        parts.add(told.cue("/do").map(Cue::words).orElse(""));
-        parts.add(told.reason().why());
-        parts.add(figure(words, told));
-        parts.add(told.reason().not());
-        told.cares().stream().findFirst().ifPresent(care -> parts.add(care.words()));
-        return fitted(parts);
+        List<String> before = sentences(told.cue("/do").map(Cue::words).orElse("") + " " + told.reason().why());
+        List<String> after = new ArrayList<>(sentences(told.reason().not()));
+        told.cares().stream().findFirst().ifPresent(care -> after.add(sentences(care.words()).get(0)));
+        int room = Model.LONGEST - Text.words(String.join(" ", before)) - Text.words(String.join(" ", after));
+        List<String> all = new ArrayList<>(before);
+        for (String sentence : sentences(figure(words, told))) {
+            room -= Text.words(sentence);
+            if (room >= 0) {
+                all.add(sentence);
+            }
+        }
+        all.addAll(after);
+        return String.join(" ", all);
     }
 
     /** What the effect is; where fat and salt stay as they are, what there still is. */
@@ -33,23 +39,6 @@ final class Models {
         String effect = told.cue("/effect").map(Cue::words).orElse("");
         boolean tells = effect.chars().anyMatch(Character::isDigit);
         return tells ? effect : effect + " " + words.say("practice.model.still", Map.of("now", section.figures().getOrDefault("now", "")));
-    }
-
-    /** Whole sentences until there is no more room; of the caution at least the first. */
-    private static String fitted(List<String> parts) {
-        StringBuilder text = new StringBuilder();
-        int room = Model.LONGEST;
-        for (int i = 0; i < parts.size(); i++) {
-            int kept = i + 1 < parts.size() ? 0 : room;
-            for (String sentence : sentences(parts.get(i))) {
-                int count = Text.words(sentence);
-                if (count <= room && (kept == 0 || count <= kept)) {
-                    text.append(text.length() == 0 ? "" : " ").append(sentence);
-                    room -= count;
-                }
-            }
-        }
-        return text.toString();
     }
 
     private static List<String> sentences(String part) {

@@ -59,7 +59,12 @@ final class Numbers {
     }
 
     private boolean is(Heard heard, String group, int at) {
-        return heard.places(spotter.slot("@" + group)).stream().anyMatch(place -> place[0] <= at && at <= place[1]);
+        for (int[] place : heard.places(spotter.slot("@" + group))) {
+            if (place[0] <= at && at <= place[1]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Where the words of a group that begin here end; -1 when none do. */

@@ -7,6 +7,7 @@ import hobside.talk.check.Place;
 import hobside.talk.check.TruthCheck;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Judges what a trainee wrote about one subject, point by point. It finds words and figures, not meaning: each mark names the very
@@ -21,6 +22,7 @@ public final class Rubric {
     private final Place place;
     private final Numbers numbers;
     private final Model model;
+    private final Optional<Effect> effect;
 
     private Rubric(Subject subject, Rules rules) {
         this.subject = subject;
@@ -30,6 +32,7 @@ public final class Rubric {
         this.place = subject.told().map(told -> Place.step(told.index())).orElse(Place.WHOLE);
         this.numbers = new Numbers(spotter, rules.concepts());
         this.model = Models.of(subject);
+        this.effect = subject.told().map(told -> Effect.of(subject.stand(), told));
     }
 
     public static Rubric of(Subject subject, Rules rules) {
@@ -54,9 +57,9 @@ public final class Rubric {
     }
 
     private List<Judged> explained(Sight sight, Subject.Told told) {
-        Effect effect = Effect.of(subject.stand(), told);
-        return List.of(Deed.of(sight, told), Grounds.why(sight, told), HowMuch.of(sight, effect, numbers.in(sight.heard())),
-                Grounds.not(sight, told, effect), Grounds.safety(sight, told), none(sight, Point.TRUE));
+        Effect known = effect.orElseThrow();
+        return List.of(Deed.of(sight, told), Grounds.why(sight, told), HowMuch.of(sight, known, numbers.in(sight.heard())),
+                Grounds.not(sight, told, known), Grounds.safety(sight, told), none(sight, Point.TRUE));
     }
 
     private List<Judged> answered(Sight sight) {

@@ -16,6 +16,7 @@ final class Spotter {
     private final Lexicon lexicon = new Lexicon();
     private final Map<String, Slot> slots = new HashMap<>();
     private final Map<String, List<Phrase>> phrases = new HashMap<>();
+    private final Map<String, Heard> books = new HashMap<>();
     private final Slot noes;
 
     private Spotter(Concepts concepts, Map<String, List<String>> foods) {
@@ -48,6 +49,11 @@ final class Spotter {
 
     Heard hear(String answer) {
         return new Heard(Text.of(answer), lexicon, noes);
+    }
+
+    /** A sentence of the books, heard once. */
+    synchronized Heard book(String text) {
+        return books.computeIfAbsent(text, this::hear);
     }
 
     /** The first phrase of a key that stands in the answer. */

@@ -5,15 +5,19 @@ import hobside.practice.Attempt;
 import hobside.practice.Card;
 import hobside.practice.Entry;
 import hobside.practice.Exercise;
+import hobside.practice.Points;
 import hobside.practice.Progress;
 import hobside.practice.Results;
 import hobside.practice.Syllabus;
+import hobside.practice.Task;
 import hobside.practice.Teaching;
 import hobside.practice.WorkshopSet;
+import hobside.practice.rubric.Rubric;
 import hobside.screen.bench.Bench;
 import hobside.screen.desk.Answer;
 import hobside.talk.Demo;
 import hobside.talk.Script;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,12 +93,39 @@ public record Room(Bench bench, Kept kept, Syllabus syllabus, long now) {
     /** The next exercise of a trainee, and why it is this one. */
     Optional<Asking> next(String trainee) {
         WorkshopSet.Wanted wanted = kept.set().map(WorkshopSet::wanted).orElse(WorkshopSet.Wanted.ANYTHING);
-        List<Card> cards = syllabus.cards().stream().filter(wanted::allows).toList();
-        Optional<Progress.Next> next = Progress.of(of(trainee)).next(cards, now);
-        return next.flatMap(each -> drawn(each, wanted).map(exercise -> new Asking(this, trainee, exercise, each.reason())));
+        List<Card> cards = new ArrayList<>(syllabus.cards().stream().filter(wanted::allows).toList());
+        Progress progress = Progress.of(of(trainee));
+        Optional<Progress.Next> next = progress.next(cards, now);
+        while (next.isPresent()) {
+            Optional<Exercise> drawn = drawn(next.get(), wanted);
+            if (drawn.isPresent()) {
+                return Optional.of(new Asking(this, trainee, drawn.get(), next.get().reason()));
+            }
+            // These dishes give no such exercise by this seed: what comes next after it is asked for.
+            cards.remove(next.get().card());
+            next = progress.next(cards, now);
+        }
+        return Optional.empty();
     }
 
     private Optional<Exercise> drawn(Progress.Next next, WorkshopSet.Wanted wanted) {
-        return syllabus.draw(next.card(), wanted.level() == 0 ? next.level() : wanted.level(), next.seed());
+        int level = wanted.level() == 0 ? next.level() : wanted.level();
+        Optional<Exercise> drawn = syllabus.draw(next.card(), level, next.seed());
+        boolean fair = drawn.isEmpty() || !(drawn.get().task() instanceof Task.Reply) || isFair(drawn.get());
+        return fair ? drawn : syllabus.draw(next.card(), CHOOSING, next.seed());
+    }
+
+    /** The hardest level on which an answer is still chosen and not written. */
+    private static final int CHOOSING = 3;
+
+    private boolean isFair(Exercise exercise) {
+        Rubric rubric = rubric(exercise);
+        return Points.isFair(rubric.mark(rubric.model().text()), Points.asked(exercise.label()));
+    }
+
+    /** What marks an exercise in own words. */
+    Rubric rubric(Exercise exercise) {
+        Demo demo = syllabus.demo(exercise.label()).orElseThrow();
+        return Rubric.of(syllabus.subject(exercise).orElseThrow(), bench.desk().study().rubric(demo.script()));
     }
 }

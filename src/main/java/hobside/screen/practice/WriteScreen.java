@@ -97,8 +97,7 @@ record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
     }
 
     private Rubric rubric() {
-        var demo = asking.room().syllabus().demo(asking.exercise().label()).orElseThrow();
-        return Rubric.of(asking.room().syllabus().subject(asking.exercise()).orElseThrow(), asking.room().bench().desk().study().rubric(demo.script()));
+        return asking.room().rubric(asking.exercise());
     }
 
     /** Nothing was typed: the points stand there without a mark, and one marks oneself. */
