@@ -37,6 +37,11 @@ public final class Points {
         return ALL;
     }
 
+    private static final String TRUE = "true";
+
+    /** An answer with something untrue in it is never known, however much else is there: our own choice. */
+    private static final double UNTRUE = 0.4;
+
     /** The share of the points that are there, half ones counted half; points that do not apply or cannot be told count nowhere. */
     public static double score(List<String> asked, Map<String, String> marks) {
         double got = 0;
@@ -48,7 +53,8 @@ public final class Points {
                 got += mark.equals(YES) ? 1 : mark.equals(PART) ? 0.5 : 0;
             }
         }
-        return counted == 0 ? 0 : got / counted;
+        double score = counted == 0 ? 0 : got / counted;
+        return NO.equals(marks.get(TRUE)) ? Math.min(score, UNTRUE) : score;
     }
 
     private static boolean isTold(String mark) {
@@ -57,6 +63,9 @@ public final class Points {
 
     /** The first point that is asked for and is not there, as the name of a misunderstanding: {@code point-why}; empty when all are. */
     static String missing(List<String> asked, Map<String, String> marks) {
+        if (NO.equals(marks.get(TRUE))) {
+            return MISSING + TRUE;
+        }
         for (String point : asked) {
             if (marks.getOrDefault(point, "").equals(NO)) {
                 return MISSING + point;

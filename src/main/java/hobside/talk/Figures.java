@@ -94,8 +94,24 @@ final class Figures {
         }
     }
 
+    /**
+     * What is on a plate before and after, as coarse as the ranges ask for; but not so coarse that the difference of the two is told
+     * much too large or too small: from 18.6 to 6.3 would be "20, then 5", which are 15 and not 12.
+     */
     static Plates plates(Comparison told) {
-        return plates(told, 1);
+        Plates coarse = plates(told, 1);
+        double saved = Math.abs(coarse.saved().typical());
+        boolean fair = Math.abs(Math.abs(coarse.from() - coarse.to()) - saved) <= Math.max(1, OFF * saved);
+        return fair || coarse.looksTheSame() ? coarse : toTheGram(told);
+    }
+
+    /** A difference told is at most this part off: our own choice. */
+    private static final double OFF = 0.15;
+
+    private static Plates toTheGram(Comparison told) {
+        Range before = told.before().of(Nutrient.FASAT, Basis.SERVE).range();
+        Range after = told.after().of(Nutrient.FASAT, Basis.SERVE).range();
+        return new Plates(Rounded.to(before.typical(), 1), Rounded.to(after.typical(), 1), after.typical(), told.saved(Nutrient.FASAT, Basis.SERVE).range());
     }
 
     /** The same, rounded to {@code finest} grams or coarser. */

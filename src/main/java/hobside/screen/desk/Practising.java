@@ -44,7 +44,7 @@ final class Practising {
         }
         if (work instanceof Work.Erase erase) {
             Optional<String> trouble = practices.erase(erase.trainee(), clock.millis());
-            return looked(study, trouble.orElse("Erased: " + erase.trainee() + ". Nothing of it is left in this kitchen."));
+            return looked(study, trouble.orElse("Erased: " + erase.trainee() + ". The answers are gone from the logs. Reports that were written before still hold the name: delete them, or write them anew."));
         }
         if (work instanceof Work.GatherFrom gather) {
             return gathered(gather, study);

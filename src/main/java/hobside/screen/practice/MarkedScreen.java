@@ -20,6 +20,7 @@ import hobside.screen.ask.Cursor;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Work;
 import hobside.screen.read.ReadScreen;
+import hobside.talk.Script;
 import hobside.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -125,6 +126,11 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
         return Next.doing(after, new Work.Ruled(asking.trainee(), new Practices.Ruled(spot.attempt(), new Ruling.Marked(point, mark, by))));
     }
 
+    /** The truth check knows English patterns only; what was said aloud it did not hear. */
+    private boolean isChecked() {
+        return spot.spoken() || asking.room().language().equals(Script.FIRST_LANGUAGE);
+    }
+
     private Words words() {
         return asking.room().syllabus().with().words();
     }
@@ -171,7 +177,10 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
             lines.add(judged.how());
         }
         lines.addAll(judged.missing());
-        feedback.truth().forEach(finding -> lines.add("Checked: \"" + finding.found() + "\" – " + finding.reason()));
+        feedback.truth().forEach(finding -> lines.add("- Not true: \"" + finding.found() + "\" – " + finding.reason()));
+        if (!isChecked()) {
+            lines.add("Figures and promises are checked in English only: let somebody read this who knows.");
+        }
         int row = from;
         for (String line : lines) {
             row = Sheet.put(frame, row, line, Style.PLAIN);

@@ -116,6 +116,10 @@ record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
         for (Judged judged : feedback.points()) {
             marks.put(judged.point().word(), judged.mark().word());
         }
+        // A wrong figure or a promise is heard by the room, however much else was right.
+        if (!feedback.truth().isEmpty()) {
+            marks.put("true", Points.NO);
+        }
         return asking.done(Points.result(asked, marks, words), MarkedScreen.of(asking, feedback, marks));
     }
 

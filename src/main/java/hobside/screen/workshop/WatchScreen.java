@@ -106,7 +106,7 @@ record WatchScreen(WorkshopScreen back, String trainee, Sheet sheet, Spot spot) 
             case PART -> Next.to(marked(Points.PART));
             case NO -> Next.to(marked(Points.NO));
             case NOTE -> Next.to(note());
-            case SKIP -> Next.to(on("", sheet));
+            case SKIP -> sheet.marks().isEmpty() ? Next.to(on("", Sheet.EMPTY)) : done();
             case BACK -> Next.to(back);
         };
     }

@@ -92,7 +92,14 @@ public record WorkshopScreen(Room room, String trainee, int cursor, String said)
                     "Enter erases " + name + " for good: every log of this nickname here is replaced by a mark that also keeps old copies out."));
         }
         return MenuScreen.of(this, new Menu("Erase a person", "Nothing is erased before Enter.", rows,
-                index -> Next.doing(saying("Erasing..."), new Work.Erase(room.trainees().get(index)))), 0);
+                index -> Next.to(sure(room.trainees().get(index)))), 0);
+    }
+
+    /** What is erased does not come back, so that one key too many must not do it. */
+    private Screen sure(String name) {
+        return LineScreen.of(this, new Question("Erase " + name + " for good?", "type the name again", List.of("Escape leaves everything as it is."), "",
+                text -> text.strip().equals(name) ? Question.Reply.go(Next.doing(saying("Erasing..."), new Work.Erase(name)))
+                        : Question.Reply.wrong("That is not \"" + name + "\". Nothing is erased.")));
     }
 
     @Override

@@ -200,6 +200,15 @@ class PracticePlayTest {
         assertTrue(Files.readString(kitchen.resolve("practice/report.csv")).contains("cleo,1,"));
     }
 
+    @Test
+    void an_answer_with_something_untrue_in_it_is_never_known() {
+        java.util.Map<String, String> marks = new java.util.HashMap<>(java.util.Map.of("what", "yes", "why", "yes"));
+        assertEquals(1, hobside.practice.Points.score(java.util.List.of("what", "why"), marks));
+        marks.put("true", "no");
+        assertTrue(hobside.practice.Points.score(java.util.List.of("what", "why"), marks) < 0.5);
+        assertEquals("point-true", hobside.practice.Points.result(java.util.List.of("what", "why"), marks, "").mistake());
+    }
+
     private java.util.List<Attempt> someone() {
         ana().play("1");
         var all = logged().of("ana");
@@ -208,10 +217,12 @@ class PracticePlayTest {
     }
 
     @Test
-    void a_person_is_erased_only_after_being_chosen() throws IOException {
+    void a_person_is_erased_only_after_being_chosen_and_named() throws IOException {
         VirtualStage stage = ana().play("1 escape W e escape");
         assertEquals(1, logged().of("ana").size());
-        stage.play("e enter");
+        stage.play("e enter").type("ann").play("enter");
+        assertEquals(1, logged().of("ana").size());
+        stage.play("ctrl-u").type("ana").play("enter");
         assertTrue(shows(stage, "Erased: ana"), stage.frame().text());
         assertEquals(0, logged().trainees().size());
         try (Stream<Path> files = Files.list(kitchen.resolve("practice/results"))) {
