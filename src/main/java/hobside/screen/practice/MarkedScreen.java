@@ -162,7 +162,7 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
         }
         frame.horizontal(2 + rows.size(), 0, frame.width() - 1);
         detail(frame, 3 + rows.size());
-        frame.put(frame.height() - 2, 1, Lines.fit(spot.said(), frame.width() - 2), Style.STRONG);
+        frame.put(frame.height() - 2, 1, Lines.fit(spot.said().isEmpty() ? "a shows the whole example." : spot.said(), frame.width() - 2), spot.said().isEmpty() ? Style.QUIET : Style.STRONG);
         Keys.line(frame, List.of(Action.values()));
     }
 
@@ -170,6 +170,7 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
     private void detail(Frame frame, int from) {
         Judged judged = here();
         List<String> lines = new ArrayList<>();
+        feedback.truth().forEach(finding -> lines.add("- Not true: \"" + finding.found() + "\" – " + finding.reason()));
         if (!spot.spoken()) {
             for (Found found : judged.found()) {
                 lines.add("\"" + found.words() + "\" – " + found.why());
@@ -177,7 +178,6 @@ record MarkedScreen(Asking asking, Feedback feedback, Map<String, String> marks,
             lines.add(judged.how());
         }
         lines.addAll(judged.missing());
-        feedback.truth().forEach(finding -> lines.add("- Not true: \"" + finding.found() + "\" – " + finding.reason()));
         if (!isChecked()) {
             lines.add("Figures and promises are checked in English only: let somebody read this who knows.");
         }
