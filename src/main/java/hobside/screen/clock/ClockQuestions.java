@@ -9,6 +9,7 @@ import hobside.screen.ask.Question.Reply;
 import hobside.talk.Script;
 import hobside.talk.Setting;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntFunction;
 
@@ -34,7 +35,7 @@ final class ClockQuestions {
         String now = clock.setting().hall().helper() ? "yes" : "no";
         return Next.to(LineScreen.of(clock, new Question("Does somebody help you?", "yes or no", List.of("The helper then does the steps of the method while you speak."), now,
                 text -> text.matches("(?i)y|yes|n|no") && hobs <= Setting.Hall.MOST && ovens <= Setting.Hall.MOST
-                        ? Reply.go(clock.changed(clock.demo().with(clock.setting().with(new Setting.Hall(hobs, ovens, text.toLowerCase(java.util.Locale.ROOT).startsWith("y")))), ""))
+                        ? Reply.go(clock.changed(clock.demo().with(clock.setting().with(new Setting.Hall(hobs, ovens, text.toLowerCase(Locale.ROOT).startsWith("y")))), ""))
                         : Reply.wrong(hobs > Setting.Hall.MOST || ovens > Setting.Hall.MOST ? "A hall has " + Setting.Hall.MOST + " hobs and ovens at most." : "Please write yes or no."))));
     }
 

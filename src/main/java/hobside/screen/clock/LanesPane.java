@@ -79,12 +79,12 @@ final class LanesPane {
         return NAME + (int) Math.round((double) seconds * room() / end);
     }
 
-    /** A mark every five minutes, or more where they would stand too close. */
+    /** A mark every five minutes; every ten, twenty ... where they would stand too close. */
     private void scale() {
         frame.put(0, 1, "minutes", Style.QUIET);
         int step = 5;
         while (column(step * 60) - NAME < 5) {
-            step = step < 15 ? step * 2 : step * 2;
+            step *= 2;
         }
         for (int minute = 0; minute * 60 <= end; minute += step) {
             frame.put(0, column(minute * 60), Integer.toString(minute), Style.QUIET);
