@@ -59,6 +59,9 @@ public final class Hobside {
     private Hobside() {}
 
     public static void main(String[] arguments) throws IOException {
+        if (System.getProperty("hobside.stty") == null && !Hobside.class.getModule().isNamed()) {
+            Opening.askAhead();
+        }
         int code = run(Given.parse(List.of(arguments)));
         if (code != 0) {
             System.exit(code);
@@ -110,8 +113,9 @@ public final class Hobside {
             return Opening.open(Starting.resuming(bench, disk.carryOut(new Work.Resume())), outside(disk, clock), given.options(), streams.complaints());
         }
         Answer first = first(given, kitchen, library, disk);
-        if (first instanceof Answer.Failed failed && given.first().isPresent()) {
-            streams.complaints().println(streams.shown().apply(failed.words()));
+        Optional<String> notThere = refused(given, first);
+        if (notThere.isPresent()) {
+            streams.complaints().println(streams.shown().apply(notThere.get()));
             return Exit.BAD_INPUT.code();
         }
         return Opening.open(Next.to(bench(first, study, library.problems())), outside(disk, clock), given.options(), streams.complaints());
@@ -137,6 +141,11 @@ public final class Hobside {
         Read<Demo> wanted = kitchen.demo(given.first().get(), library.shelf());
         Read<Demo> told = kitchen.demo(demo, library.shelf());
         return wanted.value().isPresent() && told.value().isPresent() && wanted.value().get().dish().name().equals(told.value().get().dish().name());
+    }
+
+    /** Why what was named cannot be opened. What was not named is only missed in a sentence, once the program is open. */
+    private static Optional<String> refused(Given given, Answer first) {
+        return first instanceof Answer.Failed failed && given.first().isPresent() ? Optional.of(failed.words()) : Optional.empty();
     }
 
     private static Answer first(Given given, Kitchen kitchen, Library library, DiskWork disk) {
@@ -181,7 +190,9 @@ public final class Hobside {
             Study study = Study.of(library);
             InstantSource clock = SteadyClock.ofThisMachine();
             DiskWork disk = new DiskWork(kitchen, study, clock);
+            kitchen.runs().unfinished(clock.millis());
             Answer first = first(Given.parse(List.of()), kitchen, library, disk);
+            refused(Given.parse(List.of()), first);
             Opening.rehearse(Next.to(bench(first, study, library.problems())), outside(disk, clock), visit);
         }
         Kitchen.clear(folder);

@@ -24,6 +24,17 @@ public final class DemoReader {
         return Read.of(problems.isEmpty() ? demo : Optional.empty(), problems);
     }
 
+    /** A dish that comes with the program, from its page where the build has made one. */
+    static Read<Demo> bundled(String file, Shelf shelf) {
+        PackIn page = Pack.page(Pack.dish(file));
+        if (page == null) {
+            return read(Bundled.file(file), shelf);
+        }
+        Problems problems = new Problems(file);
+        Optional<Demo> dish = demoOrDish(PackedTree.read(page), shelf, problems);
+        return Read.of(problems.isEmpty() ? dish : Optional.empty(), problems);
+    }
+
     private static Optional<Demo> demoOrDish(Json.Obj tree, Shelf shelf, Problems problems) {
         boolean demo = Kind.word(tree).equals(DEMO);
         Optional<Fields> fields = Fields.of(tree, Where.TOP, demo ? KEYS : DishReader.KEYS, problems);

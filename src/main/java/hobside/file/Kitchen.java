@@ -178,7 +178,7 @@ public final class Kitchen {
     /** Reads one of {@link #dishes}. */
     public Read<Demo> dish(DishFile dish, Shelf shelf) {
         if (!dish.own()) {
-            return DemoReader.read(Bundled.file(dish.file()), shelf);
+            return DemoReader.bundled(dish.file(), shelf);
         }
         Read<RawFile> file = folder.read(own().resolve("dishes").resolve(Path.of(dish.file()).getFileName().toString()));
         return file.value().isPresent() ? DemoReader.read(file.value().get(), shelf) : new Rejected<>(file.problems());
@@ -195,7 +195,7 @@ public final class Kitchen {
             return open(name, shelf).map(Opened::demo);
         }
         if (Bundled.DISHES.contains(bundled)) {
-            return DemoReader.read(Bundled.file(bundled), shelf);
+            return DemoReader.bundled(bundled, shelf);
         }
         return new Rejected<>(List.of(new InputProblem(Shown.of(name), 0, "", "no such file, saved demo or bundled dish",
                 "a file, or one of " + Nearest.listed(names()), Nearest.hintOr(name, names(), "look at the spelling and the folder"))));
@@ -208,8 +208,11 @@ public final class Kitchen {
 
     /** A dish that comes with the program. */
     public static Demo bundled(String name, Shelf shelf) {
-        Read<Demo> read = DemoReader.read(Bundled.file("foods/dishes/" + name + ".json"), shelf);
-        return read.value().orElseThrow(() -> new IllegalStateException("a bundled dish is damaged: " + read.problems().get(0).written()));
+        Read<Demo> read = DemoReader.bundled("foods/dishes/" + name + ".json", shelf);
+        if (read.value().isEmpty()) {
+            throw new IllegalStateException("a bundled dish is damaged: " + read.problems().get(0).written());
+        }
+        return read.value().get();
     }
 
     private static Path pathOrHere(String name) {

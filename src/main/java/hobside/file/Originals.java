@@ -33,6 +33,13 @@ final class Originals {
         return sound(SwapReader.read(Bundled.file(Bundled.SWAPS.get(0)), shelf));
     }
 
+    /** The tree of a bundled dish that can be read with these foods. */
+    static Json.Obj dish(String file, Shelf shelf) {
+        RawFile raw = Bundled.file(file);
+        sound(DemoReader.read(raw, shelf));
+        return Kind.of(raw, List.of(DemoReader.DISH), new Problems(raw.name())).orElseThrow();
+    }
+
     static GuideBook guides() {
         return sound(GuideReader.read(Bundled.files(Bundled.GUIDES)));
     }

@@ -21,12 +21,20 @@ public final class Pack {
     static final String YARDSTICKS = "yardsticks";
     static final String SWAPS = "swaps";
 
+    /** A bundled dish: the same name as its file, from the folder on. */
+    private static final String DISHES = "dishes/";
+
     private Pack() {}
 
     /** One page; null when the pages have not been made. */
     static PackIn page(String name) {
         byte[] bytes = Bundled.bytes("pack/" + name);
         return bytes == null ? null : new PackIn(bytes);
+    }
+
+    /** The page of a bundled dish, by the name of its file. */
+    static String dish(String file) {
+        return DISHES + file.substring(file.lastIndexOf('/') + 1, file.length() - ".json".length());
     }
 
     /** All pages as the JSON files have them now. The same files make the same bytes. */
@@ -40,15 +48,19 @@ public final class Pack {
         pages.put(GUIDES, PackedGuides.page(guides.guides()));
         pages.put(YARDSTICKS, PackedYardsticks.page(guides));
         pages.put(SWAPS, PackedSwaps.page(Originals.substitutes(shelf)));
+        for (String file : Bundled.DISHES) {
+            pages.put(dish(file), PackedTree.page(Originals.dish(file, shelf)));
+        }
         return pages;
     }
 
     /** Part of the build: writes the pages beside the classes in the given folder. Data that do not pass the checks stop the build. */
     public static void main(String[] folder) throws IOException {
         Path pack = Path.of(folder[0]).resolve("pack");
-        Files.createDirectories(pack);
         for (Map.Entry<String, byte[]> page : pages().entrySet()) {
-            Files.write(pack.resolve(page.getKey()), page.getValue());
+            Path file = pack.resolve(page.getKey());
+            Files.createDirectories(file.getParent());
+            Files.write(file, page.getValue());
         }
     }
 }

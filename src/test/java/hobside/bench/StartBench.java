@@ -15,13 +15,16 @@ import java.util.jar.JarOutputStream;
 import java.util.jar.Manifest;
 
 /**
- * Measures side by side, in turns on a real terminal, how long a bare Java program, the launcher and the jar alone take
+ * Measures side by side, in turns on a real terminal, how long a bare Java program, the launcher, the jar alone and the portable folder take
  * from their start to a text on the screen, and the most memory they held by then.
  *
  * <p>Arguments: jar, launcher, the text to wait for, rounds; all may be left out.
  */
 public final class StartBench {
     private static final String[] USUAL = {"target/hobside.jar", "target/hobside", "leave", "15"};
+
+    /** Made by {@code mvn -q -Pportable -DskipTests package}; left out when it is not there. */
+    private static final String PORTABLE = "target/portable/hobside/hobside";
 
     /** The end of the last line of the Bench: when it is there, the frame is whole. */
     private static final String LAST_WORD = "leave";
@@ -39,6 +42,9 @@ public final class StartBench {
         commands.put("bare java", "exec java -Xshare:auto -jar '" + hello + "' " + words[2]);
         commands.put("launcher", "exec '" + words[1] + "'");
         commands.put("java -jar", "exec java -jar '" + words[0] + "'");
+        if (Files.exists(Path.of(PORTABLE))) {
+            commands.put("portable", "exec " + PORTABLE);
+        }
         report(measure(commands, words[2], Integer.parseInt(words[3])));
         Files.delete(hello);
     }

@@ -22,12 +22,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class PackTest {
 
@@ -38,8 +39,47 @@ class PackTest {
         return new PackIn(PAGES.get(name));
     }
 
+    static List<String> names() {
+        return List.copyOf(PAGES.keySet());
+    }
+
+    @Test
+    void there_is_a_page_for_each_bundled_dish_and_it_opens_as_its_file_does() {
+        for (String file : Bundled.DISHES) {
+            assertTrue(PAGES.containsKey(Pack.dish(file)), file);
+            assertEquals(DemoReader.read(Bundled.file(file), SHELF).value(), DemoReader.bundled(file, SHELF).value(), file);
+        }
+    }
+
+    @Test
+    void a_tree_comes_out_of_its_page_with_every_value_and_line() throws IOException {
+        List<Path> files = new ArrayList<>();
+        try (Stream<Path> demos = Files.list(Path.of("scripts")); Stream<Path> foods = Files.list(Path.of("foods/composition"))) {
+            demos.filter(file -> file.toString().endsWith(".json")).forEach(files::add);
+            foods.filter(file -> file.toString().endsWith(".json")).forEach(files::add);
+        }
+        assertTrue(files.size() > 20, files.toString());
+        for (Path file : files) {
+            Json.Obj tree = (Json.Obj) JsonTree.read(new RawFile(file.toString(), Files.readAllBytes(file)), new Problems(file.toString())).orElseThrow();
+            assertEquals(told(tree), told(PackedTree.read(new PackIn(PackedTree.page(tree)))), file.toString());
+        }
+    }
+
+    /** All of a tree in one text; an object of a tree has no equality of its own. */
+    private static String told(Json value) {
+        StringBuilder told = new StringBuilder().append(value.line()).append(value.getClass().getSimpleName());
+        if (value instanceof Json.Obj object) {
+            object.entries().forEach(entry -> told.append('|').append(entry.key()).append(entry.line()).append(told(entry.value())));
+        } else if (value instanceof Json.Arr list) {
+            list.items().forEach(item -> told.append(',').append(told(item)));
+        } else {
+            told.append(value);
+        }
+        return told.append(';').toString();
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {Pack.FOODS, Pack.PRICES, Pack.COOKERY, Pack.GUIDES, Pack.YARDSTICKS, Pack.SWAPS})
+    @MethodSource("names")
     void the_pages_beside_the_classes_are_those_of_the_files_as_they_are_now(String name) {
         byte[] built = Bundled.bytes("pack/" + name);
         assumeTrue(built != null, "no build has made the pages; the files are read instead");

@@ -9,6 +9,7 @@ import hobside.screen.Size;
 import hobside.screen.Surroundings;
 import java.io.ByteArrayInputStream;
 import java.io.Console;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -26,6 +27,13 @@ public final class Opening {
     public static final int FAULT = 70;
 
     private Opening() {}
+
+    /** For a start without the launcher: asks the terminal while the main thread reads the data. */
+    public static void askAhead() {
+        if (isTerminal()) {
+            Stty.askAhead();
+        }
+    }
 
     /** What is around this process. */
     public static Surroundings surroundings(List<String> options) {
@@ -79,7 +87,17 @@ public final class Opening {
         if (System.getProperty("hobside.stty") != null) {
             return true;
         }
-        return System.console() != null && isRealConsole();
+        return isDevice("/proc/self/fd/0") && isDevice("/proc/self/fd/1") || System.console() != null && isRealConsole();
+    }
+
+    /** Where the system tells what an open file is, as Linux does: asking Java's console instead takes as long as half the start. */
+    private static boolean isDevice(String open) {
+        try {
+            String device = new File(open).getCanonicalPath();
+            return device.startsWith("/dev/pts/") || device.startsWith("/dev/tty");
+        } catch (IOException unknown) {
+            return false;
+        }
     }
 
     private static boolean isRealConsole() {
