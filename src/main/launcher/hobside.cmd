@@ -1,13 +1,21 @@
 @echo off
-rem Starts Hobside on Windows. It needs a terminal of the Unix kind, such as the one of the Windows Subsystem for Linux;
-rem without a screen (totals, script, check, foods ...) it works in any window.
+rem Starts Hobside on Windows. The screens need a terminal of the Unix kind, such as the one of the Windows Subsystem for
+rem Linux; without a screen (totals, script, check, foods ...) it works in any window.
 setlocal
 set "home=%~dp0"
-set "java=%home%runtime\bin\java.exe"
-if exist "%java%" goto start
-if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
-if exist "%java%" goto start
+set "lean=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx64m"
+rem The folder on the stick is the kitchen too, unless another one was named or one stands in a kitchen.
+if not defined HOBSIDE_KITCHEN if not exist "foods\" set "HOBSIDE_KITCHEN=%home%."
+rem A folder that was made on Windows has the program inside its Java.
+if not exist "%home%runtime\bin\java.exe" goto other
+"%home%runtime\bin\java.exe" %lean% -XX:SharedArchiveFile="%home%runtime\lib\hobside.jsa" hobside.Hobside %*
+exit /b %ERRORLEVEL%
+:other
+if exist "%home%hobside.jar" goto jar
+echo This folder was made for another kind of machine and needs hobside.jar beside it. Copy it here from target\ of a build.>&2
+exit /b 2
+:jar
 set "java=java"
-:start
-"%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx64m -jar "%home%hobside.jar" %*
+if defined JAVA_HOME set "java=%JAVA_HOME%\bin\java.exe"
+"%java%" %lean% -jar "%home%hobside.jar" %*
 exit /b %ERRORLEVEL%

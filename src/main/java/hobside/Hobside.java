@@ -7,6 +7,7 @@ import hobside.talk.Demo;
 import hobside.file.InputProblem;
 import hobside.file.Kitchen;
 import hobside.file.Library;
+import hobside.file.Moving;
 import hobside.file.Read;
 import hobside.file.Runs;
 import hobside.file.Study;
@@ -59,9 +60,6 @@ public final class Hobside {
     private Hobside() {}
 
     public static void main(String[] arguments) throws IOException {
-        if (System.getProperty("hobside.stty") == null && !Hobside.class.getModule().isNamed()) {
-            Opening.askAhead();
-        }
         int code = run(Given.parse(List.of(arguments)));
         if (code != 0) {
             System.exit(code);
@@ -80,8 +78,7 @@ public final class Hobside {
             streams.answers().flush();
             return Exit.DONE.code();
         }
-        Kitchen kitchen = Kitchen.chosen(given.kitchen(), new Kitchen.Surroundings(System.getenv(), Path.of("").toAbsolutePath(),
-                Path.of(System.getProperty("user.home", "."))));
+        Kitchen kitchen = Kitchen.chosen(given.kitchen(), around());
         if (Files.exists(kitchen.folder()) && !Files.isDirectory(kitchen.folder())) {
             streams.complaints().println("The kitchen must be a folder, and " + kitchen.folder().getFileName() + " is a file. Name a folder after --kitchen.");
             return Exit.BAD_INPUT.code();
@@ -94,6 +91,10 @@ public final class Hobside {
         return open(given, kitchen, streams);
     }
 
+    private static Kitchen.Surroundings around() {
+        return new Kitchen.Surroundings(System.getenv(), Path.of("").toAbsolutePath(), Path.of(System.getProperty("user.home", ".")));
+    }
+
     private static int open(Given given, Kitchen kitchen, Commands.Streams streams) throws IOException {
         if (given.has(Given.WARM_UP)) {
             return warmUp(given.has(Given.BRIEF) ? List.of(BRIEF_VISIT) : List.of(VISIT, SECOND_VISIT));
@@ -103,6 +104,17 @@ public final class Hobside {
             streams.complaints().println(refusal.get());
             return Exit.BAD_INPUT.code();
         }
+        if (!Moving.isLocked(kitchen)) {
+            return bench(given, kitchen, streams, "");
+        }
+        Settling settling = new Settling(kitchen, around());
+        Outside settled = new Outside(settling, SteadyClock.ofThisMachine(), new NothingLeftToDo());
+        int code = Opening.open(settling.question(), settled, given.options(), streams.complaints());
+        return settling.kitchen().isPresent() ? bench(given, settling.kitchen().get(), streams, settling.said()) : code;
+    }
+
+    /** @param told what is said first; empty for nothing */
+    private static int bench(Given given, Kitchen kitchen, Commands.Streams streams, String told) throws IOException {
         Library library = Library.load(kitchen);
         Study study = Study.of(library);
         InstantSource clock = SteadyClock.ofThisMachine();
@@ -118,7 +130,8 @@ public final class Hobside {
             streams.complaints().println(streams.shown().apply(notThere.get()));
             return Exit.BAD_INPUT.code();
         }
-        return Opening.open(Next.to(bench(first, study, library.problems())), outside(disk, clock), given.options(), streams.complaints());
+        Bench bench = bench(first, study, library.problems());
+        return Opening.open(Next.to(told.isEmpty() ? bench : bench.saying(told)), outside(disk, clock), given.options(), streams.complaints());
     }
 
     // Named classes instead of lambdas here and in all that runs before the first picture: each lambda is linked at its first use.

@@ -28,13 +28,6 @@ public final class Opening {
 
     private Opening() {}
 
-    /** For a start without the launcher: asks the terminal while the main thread reads the data. */
-    public static void askAhead() {
-        if (isTerminal()) {
-            Stty.askAhead();
-        }
-    }
-
     /** What is around this process. */
     public static Surroundings surroundings(List<String> options) {
         return Surroundings.of(

@@ -13,12 +13,10 @@ import java.util.List;
  */
 final class Stty implements Tty {
     private static final String OWN_KEYS = "stty -icanon -echo -isig -iexten -ixon min 1 time 0";
-    private static final String ASK = "stty -g && stty size";
+    private static final String TAKE_OVER = "stty -g && stty size && " + OWN_KEYS;
     private static final String GIVE_BACK = "stty \"$1\"";
     /** Signal 20 of POSIX job control, to the shell, to us and to the launcher alike. */
     private static final String PAUSE = GIVE_BACK + "; kill -s TSTP 0; " + OWN_KEYS + "; stty size";
-
-    private static Asking ahead;
 
     private final boolean launched;
     private String found;
@@ -35,57 +33,12 @@ final class Stty implements Tty {
         return new Stty(!found.isEmpty() && !size.isEmpty(), found, size);
     }
 
-    /** Asks for the settings and the size beside the main thread, which has more to do until it needs them; changes nothing. */
-    static void askAhead() {
-        ahead = new Asking();
-        ahead.start();
-    }
-
-    private List<String> answer() throws IOException {
-        Asking asked = ahead;
-        ahead = null;
-        return asked == null ? run(ASK, "") : asked.answer();
-    }
-
-    /** Java's first call of another program takes longer than all the later ones. */
-    private static final class Asking extends Thread {
-        private List<String> lines;
-        private IOException fault;
-
-        Asking() {
-            super("terminal");
-            setDaemon(true);
-        }
-
-        @Override
-        public void run() {
-            try {
-                lines = Stty.run(ASK, "");
-            } catch (IOException refused) {
-                fault = refused;
-            }
-        }
-
-        List<String> answer() throws IOException {
-            try {
-                join();
-            } catch (InterruptedException e) {
-                throw new IOException("interrupted while stty was at work", e);
-            }
-            if (fault != null) {
-                throw fault;
-            }
-            return lines;
-        }
-    }
-
     @Override
     public Size takeOver() throws IOException {
         if (!launched) {
-            List<String> answer = answer();
+            List<String> answer = run(TAKE_OVER);
             found = answer.get(0);
             firstSize = answer.get(1);
-            run(OWN_KEYS, found);
         }
         return size(firstSize);
     }
@@ -93,18 +46,18 @@ final class Stty implements Tty {
     @Override
     public void giveBack() throws IOException {
         if (!launched) {
-            run(GIVE_BACK, found);
+            run(GIVE_BACK);
         }
     }
 
     @Override
     public Size size() throws IOException {
-        return size(run("stty size", found).get(0));
+        return size(run("stty size").get(0));
     }
 
     @Override
     public Size pause() throws IOException {
-        return size(run(PAUSE, found).get(0));
+        return size(run(PAUSE).get(0));
     }
 
     /** Reads "rows columns". A line without a size, such as a serial one, counts as the home size. */
@@ -119,7 +72,7 @@ final class Stty implements Tty {
         }
     }
 
-    private static List<String> run(String script, String found) throws IOException {
+    private List<String> run(String script) throws IOException {
         Process process = new ProcessBuilder("sh", "-c", script, "sh", found)
                 .redirectInput(Redirect.INHERIT)
                 .redirectError(Redirect.DISCARD)
