@@ -49,13 +49,16 @@ public final class StartBench {
         Files.delete(hello);
     }
 
-    /** The launcher's start with two kitchens, side by side beside a bare Java program. */
+    /** The launcher's start with two kitchens, and the portable folder's with the second, side by side beside a bare Java program. */
     static void compare(Path without, Path with, int rounds) throws IOException {
         Path hello = helloJar();
         Map<String, String> commands = new LinkedHashMap<>();
         commands.put("bare java", "exec java -Xshare:auto -jar '" + hello + "' " + LAST_WORD);
         commands.put("without", "exec target/hobside --kitchen '" + without + "'");
         commands.put("with pack", "exec target/hobside --kitchen '" + with + "'");
+        if (Files.exists(Path.of(PORTABLE))) {
+            commands.put("portable", "exec " + PORTABLE + " --kitchen '" + with + "'");
+        }
         report(measure(commands, LAST_WORD, rounds));
         Files.delete(hello);
     }
