@@ -46,7 +46,7 @@ final class Gather {
         Path from = Path.of(words.get(0));
         Practices.Gathered gathered = words.size() == 1 ? kitchen.practices().gather(from) : Practices.gather(from, Path.of(words.get(1)));
         gathered.found().problems().forEach(problem -> streams.complain(problem.written()));
-        streams.complain(gathered.copied() + " logs copied, " + gathered.known() + " were there already.");
+        streams.complain((gathered.copied() == 1 ? "1 log" : gathered.copied() + " logs") + " copied, " + gathered.known() + " there already.");
         Report report = Report.of(gathered.found().results());
         streams.say(text(report, WordFiles.read(given.in().orElse("en")), as));
         return report.trainees().isEmpty() ? Exit.NO_ANSWER : Exit.DONE;

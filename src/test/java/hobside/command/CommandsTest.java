@@ -205,7 +205,7 @@ class CommandsTest {
         Kitchen.at(stick).practices().done("ana", 1_000, new Practices.Done(Label.parse("guess/trim/1/pot/1").orElseThrow(), new Attempt.Result(0, "whole-pot", Map.of(), "")));
         assertEquals(Exit.DONE, run("gather", stick.toString()));
         assertTrue(answered().contains("takes the pot for a plate"), answered());
-        assertTrue(complained().contains("1 logs copied"), complained());
+        assertTrue(complained().contains("1 log copied"), complained());
         assertEquals(Exit.DONE, run("gather", stick.toString(), folder.resolve("all").toString(), "--as", "csv"));
         assertTrue(answered().contains("ana,1,0"), answered());
         assertEquals(Exit.BAD_INPUT, run("gather"));

@@ -61,7 +61,7 @@ final class Practising {
 
     private Answer gathered(Work.GatherFrom gather, Study study) {
         Optional<Practices.Gathered> gathered = practices.gather(gather.folder());
-        String words = gathered.map(each -> each.copied() + " logs copied, " + each.known() + " were there already."
+        String words = gathered.map(each -> (each.copied() == 1 ? "1 log" : each.copied() + " logs") + " copied, " + each.known() + " there already."
                 + each.found().problems().stream().findFirst().map(problem -> " " + problem.written()).orElse(""))
                 .orElse("That is not the name of a folder.");
         return looked(study, words);

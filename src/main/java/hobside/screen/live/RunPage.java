@@ -10,7 +10,9 @@ import hobside.talk.Cue;
 import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /** What is read of one run when it is over: how long each part took against the plan, what was left out, and what was marked. */
@@ -88,12 +90,25 @@ public final class RunPage {
 
     private void parts() {
         row("PART", "PLANNED", "TAKEN", "");
+        Map<String, List<Cue>> parts = new LinkedHashMap<>();
         for (Talk.Section section : playing.sections()) {
-            long planned = Planning.cues(section).stream().mapToLong(cue -> playing.planned(cue.key())).sum();
-            long taken = Planning.cues(section).stream().mapToLong(cue -> standing.spent().getOrDefault(cue.key(), 0L)).sum();
-            row(section.heading(), clock(planned), clock(taken), difference(taken - planned));
+            parts.computeIfAbsent(section.heading(), heading -> new ArrayList<>()).addAll(Planning.cues(section));
         }
+        parts.forEach(this::part);
         lines.add("");
+    }
+
+    /** All pieces of a part that the running order has taken apart. What was not reached has saved no time, so that it says so. */
+    private void part(String heading, List<Cue> cues) {
+        String planned = clock(cues.stream().mapToLong(cue -> playing.planned(cue.key())).sum());
+        if (cues.stream().noneMatch(cue -> standing.spent().containsKey(cue.key()))) {
+            String why = cues.stream().allMatch(cue -> standing.toCome().contains(cue.key())) ? "not reached" : "left out";
+            lines.add(label(heading) + right(planned) + " ".repeat(2 * COLUMN - why.length()) + why);
+            return;
+        }
+        long reached = cues.stream().filter(cue -> !standing.toCome().contains(cue.key())).mapToLong(cue -> playing.planned(cue.key())).sum();
+        long taken = cues.stream().mapToLong(cue -> standing.spent().getOrDefault(cue.key(), 0L)).sum();
+        row(heading, planned, clock(taken), difference(taken - reached));
     }
 
     /** "+0:40" is longer than planned. */
@@ -102,8 +117,12 @@ public final class RunPage {
     }
 
     private void row(String label, String planned, String taken, String difference) {
+        lines.add(label(label) + right(planned) + right(taken) + right(difference));
+    }
+
+    private String label(String text) {
         int room = width - 3 * COLUMN;
-        lines.add(TextWidth.pad(Lines.fit(label, room), room) + right(planned) + right(taken) + right(difference));
+        return TextWidth.pad(Lines.fit(text, room), room);
     }
 
     private static String right(String text) {

@@ -192,7 +192,7 @@ class PracticePlayTest {
             other.done("cleo", attempt.at(), new Practices.Done(attempt.label(), attempt.result()));
         }
         VirtualStage stage = stage(Size.HOME).play("W g").type(stick.toString()).play("enter");
-        assertTrue(shows(stage, "1 logs copied"), stage.frame().text());
+        assertTrue(shows(stage, "1 log copied"), stage.frame().text());
         stage.play("r");
         assertTrue(shows(stage, "cleo"), stage.frame().text());
         stage.play("escape p");
