@@ -6,6 +6,7 @@ import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
 import com.googlecode.lanterna.input.KeyDecodingProfile;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.input.MouseCharacterPattern;
 import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import hobside.screen.Frame;
 import hobside.screen.Hall;
@@ -169,7 +170,12 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
             public Collection<CharacterPattern> getPatterns() {
                 List<CharacterPattern> patterns = new ArrayList<>();
                 patterns.add(new OddSequences());
-                patterns.addAll(new DefaultKeyDecodingProfile().getPatterns());
+                for (CharacterPattern pattern : new DefaultKeyDecodingProfile().getPatterns()) {
+                    // No mouse is asked for; its pattern would swallow what is typed after the F1 of some terminals.
+                    if (!(pattern instanceof MouseCharacterPattern)) {
+                        patterns.add(pattern);
+                    }
+                }
                 return patterns;
             }
         };

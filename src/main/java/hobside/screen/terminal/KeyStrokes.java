@@ -25,10 +25,15 @@ final class KeyStrokes {
 
     private static Optional<Key> character(KeyStroke stroke) {
         if (stroke.isAltDown()) {
-            return Optional.empty();
+            return isBackTab(stroke) ? Optional.of(Key.of(Kind.BACK_TAB)) : Optional.empty();
         }
         char character = stroke.getCharacter();
         return Optional.of(stroke.isCtrlDown() ? Key.ctrl(character) : Key.typed(character));
+    }
+
+    /** The Linux console sends Esc and Tab when Tab is held with Shift, which reads as i with Ctrl and Alt. */
+    private static boolean isBackTab(KeyStroke stroke) {
+        return stroke.isCtrlDown() && stroke.getCharacter() == 'i';
     }
 
     /** Held modifiers change nothing: an arrow with Shift is an arrow. */

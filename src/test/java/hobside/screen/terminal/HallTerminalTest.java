@@ -41,7 +41,7 @@ class HallTerminalTest {
         "a, a", "é, é", "飯, 飯", "🍲, 🍲", "' ', space", "^M, enter", "^J, enter", "^I, tab", "^?, backspace", "^H, backspace",
         "^C, ctrl-c", "^Z, ctrl-z", "^S, ctrl-s", "^[, escape", "^[[A, up", "^[[B, down", "^[[C, right", "^[[D, left",
         "^[OA, up", "^[OD, left", "^[[1;2A, up", "^[[1;5C, right", "^[[5~, page-up", "^[[6~, page-down", "^[[H, home",
-        "^[OH, home", "^[[1~, home", "^[[7~x, x", "^[[F, end", "^[[4~, end", "^[[3~, delete", "^[[2~, insert",
+        "^[OH, home", "^[[1~, home", "^[[7~, home", "^[[F, end", "^[[4~, end", "^[[3~, delete", "^[[2~, insert",
         "^[[Z, back-tab", "^[OP, f1", "^[[15~, f5", "^[[24~, f12", "^[[[A, f1",
     })
     void a_key_is_known_by_its_bytes(String bytes, String word) throws IOException {
