@@ -8,6 +8,9 @@ import java.util.Optional;
 
 /** Turns the library's key strokes into our keys. */
 final class KeyStrokes {
+    /** What Java makes of bytes that are not of the character set. */
+    private static final char UNREADABLE = '\ufffd';
+
     private KeyStrokes() {}
 
     /** Our key; empty for what has no meaning here, such as a letter held with Alt. */
@@ -28,6 +31,9 @@ final class KeyStrokes {
             return isBackTab(stroke) ? Optional.of(Key.of(Kind.BACK_TAB)) : Optional.empty();
         }
         char character = stroke.getCharacter();
+        if (character == UNREADABLE) {
+            return Optional.empty();
+        }
         return Optional.of(stroke.isCtrlDown() ? Key.ctrl(character) : Key.typed(character));
     }
 

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @Timeout(20)
 class HallTerminalTest {
-    private static final Surroundings ALL = new Surroundings(Showing.SIGNS, true, Optional.empty());
+    private static final Surroundings ALL = new Surroundings(Showing.SIGNS, true, StandardCharsets.UTF_8, Optional.empty());
 
     private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
     private final NotedTty tty = new NotedTty();

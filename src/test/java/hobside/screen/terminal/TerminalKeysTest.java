@@ -145,7 +145,7 @@ class TerminalKeysTest {
     private static List<String> keys(String bytes) throws IOException {
         InputStream in = new ByteArrayInputStream(bytes.getBytes(StandardCharsets.UTF_8));
         HallTerminal hall = HallTerminal.on(
-                new HallTerminal.Line(in, OutputStream.nullOutputStream(), new NoTty()), new Surroundings(Showing.SIGNS, true, Optional.empty()));
+                new HallTerminal.Line(in, OutputStream.nullOutputStream(), new NoTty()), new Surroundings(Showing.SIGNS, true, StandardCharsets.UTF_8, Optional.empty()));
         List<String> words = new ArrayList<>();
         for (Optional<Message> message = hall.read(); message.isPresent(); message = hall.read()) {
             words.add(((Message.KeyPressed) message.get()).key().word());
