@@ -14,6 +14,9 @@ public record Typing(String text, int caret, boolean fresh) {
 
     private static final int MOST = 1_000;
 
+    /** What is said when a pasted text is not taken, because it does not fit. */
+    public static final String TOO_LONG = "What was pasted is too long: at most 1,000 letters fit here, so nothing was taken of it.";
+
     public static final Typing EMPTY = new Typing("", 0, false);
 
     public static Typing of(String text) {
@@ -42,7 +45,8 @@ public record Typing(String text, int caret, boolean fresh) {
     /** The line with a text put in at the caret, line ends as spaces. */
     public Typing inserting(String more) {
         if (fresh) {
-            return EMPTY.inserting(more);
+            Typing alone = EMPTY.inserting(more);
+            return alone.text().isEmpty() ? this : alone;
         }
         StringBuilder clean = new StringBuilder();
         more.codePoints().forEach(each -> clean.appendCodePoint(Character.isISOControl(each) ? ' ' : each));

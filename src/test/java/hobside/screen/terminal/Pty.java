@@ -83,6 +83,12 @@ public final class Pty implements AutoCloseable {
         keyboard.flush();
     }
 
+    /** One byte on its own, as a slow line brings it. */
+    void type(byte one) throws IOException {
+        keyboard.write(one);
+        keyboard.flush();
+    }
+
     /** Waits for a text and returns the moment it came, in nanoseconds. */
     public long await(String text) throws IOException {
         long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);

@@ -34,7 +34,7 @@ class WindowSizesTest {
             fresh.add(pictureOfAFreshStart(window));
         }
         try (Watched program = Watched.program(Watched.Start.in(kitchen))) {
-            program.await("? helps.");
+            settled(program);
             for (int i : List.of(0, 3, 1, 2, 3, 0, 2, 1)) {
                 Pty.Window to = WINDOWS.get(i);
                 program.resize(to.columns(), to.rows()).await("the picture of a fresh start", it -> it.everything().equals(fresh.get(i)));
@@ -50,17 +50,28 @@ class WindowSizesTest {
 
     private String pictureOfAFreshStart(Pty.Window window) throws IOException {
         try (Watched program = Watched.program(Watched.Start.in(kitchen).sized(window.columns(), window.rows()))) {
-            program.await(Watched.TITLE).await("? helps.").await("the last line", it -> it.row(it.height() - 1).endsWith("leave"));
-            program.type("q");
+            settled(program);
             String picture = program.grid().everything();
+            program.type("q");
             assertEquals(0, program.end());
             return picture;
         }
     }
 
+    /** After a key there and one back the greeting has gone, and all is as it stays. */
+    private static void settled(Watched program) throws IOException {
+        program.await(Watched.TITLE).await("Go to an ingredient and pr");
+        program.type("\033[B").await("the second row", it -> pointsAt(it, "beef dripp") && it.row(it.height() - 1).endsWith("leave"));
+        program.type("\033[A").await("the first row", it -> pointsAt(it, "beef short"));
+    }
+
+    private static boolean pointsAt(GridTerminal grid, String food) {
+        return grid.text().lines().anyMatch(line -> line.startsWith("►") && line.contains(food));
+    }
+
     /** It says what it needs, does nothing unseen, and comes back. */
     private static void tooSmall(Watched program, String home) throws IOException {
-        program.resize(59, 20).await("Please make it larger").await("this window has 59 and 20");
+        program.resize(59, 20).await("Please make it larger").await("this window has 59\nand 20.");
         program.resize(12, 5).await("Hobside").type("x\r\033[Bx");
         program.resize(1, 1).resize(80, 24).await("the picture as before", it -> it.everything().equals(home));
     }
