@@ -80,7 +80,7 @@ class LettersTest {
             for (int i = 2; i < 16; i++) {
                 assertEquals(border, program.grid().columnOf(i, "│"), program.grid().text());
             }
-            assertEquals(80, program.grid().columnOf(0, "kept") + "kept 12:34".length(), program.grid().text());
+            assertEquals(79, program.grid().columnOf(0, "kept") + "kept 12:34".length(), program.grid().text());
             program.type("s").await(".demo.json").type("q");
             assertEquals(0, program.end());
         }
