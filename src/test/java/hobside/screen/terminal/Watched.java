@@ -12,7 +12,7 @@ import java.util.function.Predicate;
 /** The whole program on a real terminal, watched the way a person does: by the picture, through a {@link GridTerminal}. */
 final class Watched implements AutoCloseable {
     static final String TITLE = "Ropewalk rib pot";
-    private static final long PATIENCE_SECONDS = 15;
+    private static final long PATIENCE_SECONDS = 30;
 
     private final Pty pty;
     private final GridTerminal grid;
