@@ -2,6 +2,7 @@ package hobside.screen.terminal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import hobside.screen.Counter;
 import hobside.screen.Effect;
@@ -19,10 +20,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -124,6 +129,24 @@ class HallTerminalTest {
         assertTrue(all.indexOf("?1049l") < all.indexOf("?1049h") && all.contains("[2J"), all);
         assertEquals(List.of("take over", "pause"), tty.notes);
         assertEquals(new Size(100, 30), hall.size());
+    }
+
+    /** A window that was smaller for a moment has lost what stood beyond its edge. */
+    @Test
+    void after_a_size_signal_all_is_drawn_anew_even_in_the_old_size() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "signals of this kind are of Unix only");
+        HallTerminal hall = hall(bytes(""));
+        hall.enter();
+        CountDownLatch heard = new CountDownLatch(1);
+        hall.whenResized(heard::countDown);
+        hall.paint(new Frame(80, 24));
+        sent.reset();
+        hall.paint(new Frame(80, 24));
+        assertEquals(0, sent.size(), "nothing has changed");
+        new ProcessBuilder("sh", "-c", "kill -s WINCH " + ProcessHandle.current().pid()).start().waitFor();
+        assertTrue(heard.await(10, TimeUnit.SECONDS), "heard of");
+        hall.paint(new Frame(80, 24));
+        assertTrue(sent.toString(StandardCharsets.UTF_8).contains("\033[2J"), "drawn from nothing");
     }
 
     @Test
