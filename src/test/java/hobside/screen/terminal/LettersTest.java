@@ -31,7 +31,7 @@ class LettersTest {
 
     // The names need not be installed: what the program makes of them counts.
     @ParameterizedTest
-    @CsvSource({"LC_ALL, C, true", "LC_ALL, POSIX, true", "LC_ALL, de_DE.ISO-8859-1, true", "LC_ALL, C.UTF-8, false", "LC_ALL, en_GB.UTF-8, false"})
+    @CsvSource({"LC_ALL, C, true", "LC_ALL, de_DE.ISO-8859-1, true", "LC_ALL, C.UTF-8, false"})
     void only_what_the_locale_can_show_is_sent_and_what_is_typed_is_kept(String variable, String locale, boolean plain) throws Exception {
         boolean latin = locale.endsWith("8859-1");
         try (Pty pty = Pty.running(Watched.Start.in(kitchen).java(""), java.util.Map.of(variable, locale))) {
