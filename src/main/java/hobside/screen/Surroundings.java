@@ -1,5 +1,7 @@
 package hobside.screen;
 
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,9 +12,10 @@ import java.util.Optional;
  *
  * @param showing with all signs, in ASCII, or told line by line
  * @param colour whether colours are wanted
+ * @param typed the character set of what is typed, which may hold letters that cannot be shown
  * @param refusal why no screen can be drawn here, in a sentence for the user; empty when it can
  */
-public record Surroundings(Showing showing, boolean colour, Optional<String> refusal) {
+public record Surroundings(Showing showing, boolean colour, Charset typed, Optional<String> refusal) {
     /** Asks for plain ASCII. */
     public static final String ASCII = "--ascii";
     /** Asks for lines to be read aloud or on a Braille line; so does the environment variable ACCESSIBLE. */
@@ -42,6 +45,7 @@ public record Surroundings(Showing showing, boolean colour, Optional<String> ref
         return new Surroundings(
                 isTold(facts, options) ? Showing.TOLD : !options.contains(ASCII) && showsUnicode(facts) ? Showing.SIGNS : Showing.ASCII,
                 !options.contains(NO_COLOUR) && showsColour(facts),
+                typed(facts),
                 refusal(facts, isTold(facts, options)));
     }
 
@@ -55,12 +59,39 @@ public record Surroundings(Showing showing, boolean colour, Optional<String> ref
     }
 
     private static boolean showsUnicode(Facts facts) {
-        String locale = locale(facts);
-        if (locale.equals("C") || locale.equals("POSIX")) {
-            return false;
+        return !isAscii(locale(facts)) && isUtf8(encoding(facts));
+    }
+
+    /** Where only ASCII is spoken of, terminals send UTF-8 all the same; so they do where the name says nothing to Java. */
+    private static Charset typed(Facts facts) {
+        String encoding = encoding(facts);
+        if (isAscii(locale(facts)) || isUtf8(encoding) || encoding.isEmpty()) {
+            return StandardCharsets.UTF_8;
         }
+        try {
+            Charset named = Charset.forName(official(encoding));
+            return named.equals(StandardCharsets.US_ASCII) ? StandardCharsets.UTF_8 : named;
+        } catch (IllegalArgumentException e) {
+            return StandardCharsets.UTF_8;
+        }
+    }
+
+    /** Locales also write ISO-8859-1 as iso88591. */
+    private static String official(String encoding) {
+        String bare = encoding.toLowerCase(Locale.ROOT).replace("-", "").replace("_", "");
+        return bare.startsWith("iso8859") ? "ISO-8859-" + bare.substring("iso8859".length()) : encoding;
+    }
+
+    private static boolean isAscii(String locale) {
+        return locale.equals("C") || locale.equals("POSIX");
+    }
+
+    /** What stands between the dot and the at sign of the locale, else what Java found. */
+    private static String encoding(Facts facts) {
+        String locale = locale(facts);
         int dot = locale.indexOf('.');
-        return isUtf8(dot < 0 ? facts.nativeEncoding() : locale.substring(dot + 1));
+        int at = locale.indexOf('@');
+        return dot < 0 ? facts.nativeEncoding() : locale.substring(dot + 1, at > dot ? at : locale.length());
     }
 
     /** The first of three variables that says anything, as the C library reads them. */

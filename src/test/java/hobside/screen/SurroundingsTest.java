@@ -34,6 +34,17 @@ class SurroundingsTest {
         assertEquals(unicode, Surroundings.of(new Facts(variables, found, "Linux", true), List.of()).unicode());
     }
 
+    /** A person may type more than can be shown: with --ascii, to a screen reader, in the C locale of a new terminal. */
+    @ParameterizedTest
+    @CsvSource({
+        "en_GB.UTF-8, UTF-8, UTF-8", "C, ANSI_X3.4-1968, UTF-8", "POSIX, '', UTF-8", "de_DE.ISO-8859-1, '', ISO-8859-1",
+        "de_DE.iso885915@euro, '', ISO-8859-15", "de_DE, ISO-8859-1, ISO-8859-1", "'', ANSI_X3.4-1968, UTF-8", "xx.no such!, '', UTF-8",
+    })
+    void what_is_typed_is_read_as_the_terminal_sends_it(String locale, String found, String charset) {
+        Map<String, String> variables = Map.of("LC_ALL", locale, "TERM", "xterm");
+        assertEquals(charset, Surroundings.of(new Facts(variables, found, "Linux", true), List.of("--ascii")).typed().name());
+    }
+
     @ParameterizedTest
     @CsvSource({"xterm-256color, '', true", "linux, '', true", "xterm, 1, false", "vt100, '', false", "xterm-mono, '', false",
         "linux-m, '', false"})

@@ -42,7 +42,8 @@ public record LineScreen(Screen back, Question question, Typing typing, String p
     @Override
     public Next update(Message message) {
         if (message instanceof Message.Pasted pasted) {
-            return Next.to(new LineScreen(back, question, typing.inserting(pasted.text().strip()), ""));
+            Typing with = typing.inserting(pasted.text().strip());
+            return Next.to(new LineScreen(back, question, with, with == typing ? Typing.TOO_LONG : ""));
         }
         if (message instanceof Message.KeyPressed pressed) {
             return pressed(pressed.key());

@@ -1,5 +1,6 @@
 package hobside.screen.ask;
 
+import hobside.file.Shown;
 import hobside.screen.Frame;
 import hobside.screen.Key;
 import hobside.screen.Style;
@@ -13,6 +14,11 @@ import hobside.screen.TextWidth;
 public record Typing(String text, int caret, boolean fresh) {
 
     private static final int MOST = 1_000;
+    private static final char LINE_END = '\u2028';
+    private static final char PARAGRAPH_END = '\u2029';
+
+    /** What is said when a pasted text is not taken, because it does not fit. */
+    public static final String TOO_LONG = "What was pasted is too long: at most 1,000 letters fit here, so nothing was taken of it.";
 
     public static final Typing EMPTY = new Typing("", 0, false);
 
@@ -42,12 +48,29 @@ public record Typing(String text, int caret, boolean fresh) {
     /** The line with a text put in at the caret, line ends as spaces. */
     public Typing inserting(String more) {
         if (fresh) {
-            return EMPTY.inserting(more);
+            Typing alone = EMPTY.inserting(more);
+            return alone.text().isEmpty() ? this : alone;
         }
-        StringBuilder clean = new StringBuilder();
-        more.codePoints().forEach(each -> clean.appendCodePoint(Character.isISOControl(each) ? ' ' : each));
+        String clean = clean(more);
         boolean fits = text.length() + clean.length() <= MOST;
         return fits ? typed(text.substring(0, caret) + clean + text.substring(caret), caret + clean.length()) : this;
+    }
+
+    /**
+     * A text as a file may hold it, because what is typed or pasted here must be kept: what would be an order to a terminal or a
+     * new line is a space, and marks that turn the direction of writing are left out.
+     */
+    public static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        for (int i = 0; i < text.length(); i++) {
+            char each = text.charAt(i);
+            if (!Shown.isHarmful(text, i)) {
+                clean.append(each);
+            } else if (Character.isISOControl(each) || each == LINE_END || each == PARAGRAPH_END) {
+                clean.append(' ');
+            }
+        }
+        return clean.toString();
     }
 
     private int before() {

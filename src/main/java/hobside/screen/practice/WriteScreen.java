@@ -14,6 +14,7 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.ask.Typing;
 import hobside.screen.talk.Draft;
 import hobside.screen.talk.Page;
 import java.util.LinkedHashMap;
@@ -62,7 +63,8 @@ record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
     @Override
     public Next update(Message message) {
         if (message instanceof Message.Pasted pasted) {
-            return Next.to(with(draft.inserting(pasted.text().strip())));
+            Draft with = draft.inserting(pasted.text().strip());
+            return Next.to(with == draft ? new WriteScreen(asking, draft, Typing.TOO_LONG) : with(with));
         }
         return message instanceof Message.KeyPressed pressed ? pressed(pressed.key()) : Next.to(this);
     }

@@ -1,6 +1,7 @@
 package hobside.screen.talk;
 
 import hobside.screen.Key;
+import hobside.screen.ask.Typing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -35,8 +36,7 @@ public record Draft(String text, int caret, List<Draft> before, List<Draft> afte
 
     /** Puts text in at the caret, line ends as spaces; as it is when it would grow too long. */
     public Draft inserting(String more) {
-        StringBuilder clean = new StringBuilder();
-        more.codePoints().forEach(each -> clean.appendCodePoint(Character.isISOControl(each) ? ' ' : each));
+        String clean = Typing.clean(more);
         boolean fits = text.length() + clean.length() <= MOST;
         return fits ? changed(text.substring(0, caret) + clean + text.substring(caret), caret + clean.length()) : this;
     }

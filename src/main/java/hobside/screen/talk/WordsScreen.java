@@ -9,6 +9,7 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.ask.Typing;
 import hobside.screen.ask.Menu;
 import hobside.screen.ask.MenuScreen;
 import hobside.talk.Cue;
@@ -80,7 +81,8 @@ record WordsScreen(TalkScreen talk, Draft draft, Remarks remarks, Said said) imp
     @Override
     public Next update(Message message) {
         if (message instanceof Message.Pasted pasted) {
-            return Next.to(with(draft.inserting(pasted.text().strip())));
+            Draft with = draft.inserting(pasted.text().strip());
+            return Next.to(with == draft ? saying(Typing.TOO_LONG) : with(with));
         }
         if (message instanceof Message.KeyPressed pressed) {
             return pressed(pressed.key());

@@ -6,6 +6,7 @@ import com.googlecode.lanterna.input.DefaultKeyDecodingProfile;
 import com.googlecode.lanterna.input.KeyDecodingProfile;
 import com.googlecode.lanterna.input.KeyStroke;
 import com.googlecode.lanterna.input.KeyType;
+import com.googlecode.lanterna.input.MouseCharacterPattern;
 import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
 import hobside.screen.Frame;
 import hobside.screen.Hall;
@@ -32,7 +33,8 @@ import java.util.Optional;
 final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
     /** Plain cursor keys, no wrapping at the last column, pastes marked as such. */
     private static final String OUR_MODES = "\033[?1l\033[?7l\033[?2004h";
-    private static final String USUAL_MODES = "\033[?2004l\033[?7h";
+    /** Where there is no second screen to go back from, such as on the Linux console, an empty one is left. */
+    private static final String USUAL_MODES = "\033[?2004l\033[?7h\033[0m\033[H\033[2J";
     private static final int BUFFER = 16_384;
 
     private final Tty tty;
@@ -52,11 +54,11 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
         }
     }
 
-    private HallTerminal(Line line, Showing showing, Easel easel) {
-        super(new PatientInput(line.in()), line.out(), charset(showing));
+    private HallTerminal(Line line, Surroundings surroundings, Easel easel) {
+        super(new PatientInput(line.in()), line.out(), surroundings.typed());
         this.tty = line.tty();
-        this.charset = charset(showing);
-        this.showing = showing;
+        this.charset = charset(surroundings.showing());
+        this.showing = surroundings.showing();
         this.easel = easel;
     }
 
@@ -68,7 +70,7 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
     static HallTerminal on(Line line, Surroundings surroundings) {
         Palette palette = surroundings.colour() ? Palette.COLOUR : Palette.MONOCHROME;
         Easel easel = surroundings.showing() == Showing.TOLD ? new Teller() : new Painter(palette, surroundings.unicode());
-        return new HallTerminal(line, surroundings.showing(), easel);
+        return new HallTerminal(line, surroundings, easel);
     }
 
     @Override
@@ -150,9 +152,30 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
                 }
             }
         };
-        Signals.onResize(look);
+        Runnable drawAnew = new Runnable() {
+            @Override
+            public void run() {
+                if (isDisturbed()) {
+                    resized.run();
+                }
+            }
+        };
+        Signals.onResize(drawAnew);
         // The window may have changed while nobody listened yet.
         look.run();
+    }
+
+    /**
+     * After the signal the picture is no longer relied on, even when the size is the old one: a window that was smaller for a
+     * moment has lost what stood beyond its edge. What is told stays told.
+     */
+    private synchronized boolean isDisturbed() {
+        if (showing == Showing.TOLD) {
+            return false;
+        }
+        isResized();
+        easel.forget();
+        return true;
     }
 
     @Override
@@ -169,7 +192,12 @@ final class HallTerminal extends ANSITerminal implements Hall, Paste.Source {
             public Collection<CharacterPattern> getPatterns() {
                 List<CharacterPattern> patterns = new ArrayList<>();
                 patterns.add(new OddSequences());
-                patterns.addAll(new DefaultKeyDecodingProfile().getPatterns());
+                for (CharacterPattern pattern : new DefaultKeyDecodingProfile().getPatterns()) {
+                    // No mouse is asked for; its pattern would swallow what is typed after the F1 of some terminals.
+                    if (!(pattern instanceof MouseCharacterPattern)) {
+                        patterns.add(pattern);
+                    }
+                }
                 return patterns;
             }
         };

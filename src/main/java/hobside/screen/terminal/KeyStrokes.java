@@ -8,6 +8,9 @@ import java.util.Optional;
 
 /** Turns the library's key strokes into our keys. */
 final class KeyStrokes {
+    /** What Java makes of bytes that are not of the character set. */
+    private static final char UNREADABLE = '\ufffd';
+
     private KeyStrokes() {}
 
     /** Our key; empty for what has no meaning here, such as a letter held with Alt. */
@@ -25,10 +28,18 @@ final class KeyStrokes {
 
     private static Optional<Key> character(KeyStroke stroke) {
         if (stroke.isAltDown()) {
-            return Optional.empty();
+            return isBackTab(stroke) ? Optional.of(Key.of(Kind.BACK_TAB)) : Optional.empty();
         }
         char character = stroke.getCharacter();
+        if (character == UNREADABLE) {
+            return Optional.empty();
+        }
         return Optional.of(stroke.isCtrlDown() ? Key.ctrl(character) : Key.typed(character));
+    }
+
+    /** The Linux console sends Esc and Tab when Tab is held with Shift, which reads as i with Ctrl and Alt. */
+    private static boolean isBackTab(KeyStroke stroke) {
+        return stroke.isCtrlDown() && stroke.getCharacter() == 'i';
     }
 
     /** Held modifiers change nothing: an arrow with Shift is an arrow. */

@@ -69,7 +69,7 @@ public final class Opening {
                 new Strokes(strokes),
                 OutputStream.nullOutputStream(),
                 new ThinAir());
-        Surroundings all = new Surroundings(Showing.SIGNS, true, Optional.empty());
+        Surroundings all = new Surroundings(Showing.SIGNS, true, StandardCharsets.UTF_8, Optional.empty());
         new Loop(HallTerminal.on(line, all), outside).run(first);
         HallTerminal.Line.ofThisProcess();
         Stty.size("24 80");

@@ -8,7 +8,7 @@ import java.io.IOException;
 final class Paste {
     static final int LONGEST = 65_536;
 
-    private static final int SILENCE_MILLIS = 500;
+    private static final int SILENCE_MILLIS = 2_000;
     private static final int STEP_MILLIS = 5;
 
     private Paste() {}

@@ -5,10 +5,13 @@ import java.io.InputStream;
 
 /**
  * Input that waits a moment after an Esc. The arrow keys begin with the same byte as the Esc key, and a slow line may
- * tear them apart: so an unfinished sequence at the end of what was read is given 30 ms to be completed.
+ * tear them apart. So an Esc at the end of what was read is given 75 ms to become more: less than one notices, more than
+ * the packets of a line are apart as a rule. What has begun as a sequence is no Esc key, and gets half a second.
+ * Source of the figures: judged, no source; libraries wait from 25 ms to a second.
  */
 final class PatientInput extends InputStream {
-    private static final long PATIENCE_NANOS = 30_000_000;
+    private static final long AFTER_ESCAPE_NANOS = 75_000_000;
+    private static final long IN_SEQUENCE_NANOS = 500_000_000;
     private static final int ESCAPE = 0x1b;
 
     private final InputStream source;
@@ -26,7 +29,7 @@ final class PatientInput extends InputStream {
     @Override
     public int read(byte[] bytes, int from, int room) throws IOException {
         int count = source.read(bytes, from, room);
-        while (count > 0 && count < room && isUnfinished(bytes, from, from + count) && moreComes()) {
+        while (count > 0 && count < room && isUnfinished(bytes, from, from + count) && moreComes(bytes[from + count - 1])) {
             int more = source.read(bytes, from + count, room - count);
             count += Math.max(0, more);
         }
@@ -38,10 +41,11 @@ final class PatientInput extends InputStream {
         return source.available();
     }
 
-    private boolean moreComes() throws IOException {
-        long until = System.nanoTime() + PATIENCE_NANOS;
+    private boolean moreComes(byte last) throws IOException {
+        long patience = last == ESCAPE ? AFTER_ESCAPE_NANOS : IN_SEQUENCE_NANOS;
+        long begun = System.nanoTime();
         while (source.available() == 0) {
-            if (System.nanoTime() - until > 0) {
+            if (System.nanoTime() - begun > patience) {
                 return false;
             }
             pauseBriefly();

@@ -2,6 +2,7 @@ package hobside.screen.terminal;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import hobside.screen.Counter;
 import hobside.screen.Effect;
@@ -19,10 +20,14 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,7 +35,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 @Timeout(20)
 class HallTerminalTest {
-    private static final Surroundings ALL = new Surroundings(Showing.SIGNS, true, Optional.empty());
+    private static final Surroundings ALL = new Surroundings(Showing.SIGNS, true, StandardCharsets.UTF_8, Optional.empty());
 
     private final ByteArrayOutputStream sent = new ByteArrayOutputStream();
     private final NotedTty tty = new NotedTty();
@@ -41,7 +46,7 @@ class HallTerminalTest {
         "a, a", "é, é", "飯, 飯", "🍲, 🍲", "' ', space", "^M, enter", "^J, enter", "^I, tab", "^?, backspace", "^H, backspace",
         "^C, ctrl-c", "^Z, ctrl-z", "^S, ctrl-s", "^[, escape", "^[[A, up", "^[[B, down", "^[[C, right", "^[[D, left",
         "^[OA, up", "^[OD, left", "^[[1;2A, up", "^[[1;5C, right", "^[[5~, page-up", "^[[6~, page-down", "^[[H, home",
-        "^[OH, home", "^[[1~, home", "^[[7~x, x", "^[[F, end", "^[[4~, end", "^[[3~, delete", "^[[2~, insert",
+        "^[OH, home", "^[[1~, home", "^[[7~, home", "^[[F, end", "^[[4~, end", "^[[3~, delete", "^[[2~, insert",
         "^[[Z, back-tab", "^[OP, f1", "^[[15~, f5", "^[[24~, f12", "^[[[A, f1",
     })
     void a_key_is_known_by_its_bytes(String bytes, String word) throws IOException {
@@ -124,6 +129,24 @@ class HallTerminalTest {
         assertTrue(all.indexOf("?1049l") < all.indexOf("?1049h") && all.contains("[2J"), all);
         assertEquals(List.of("take over", "pause"), tty.notes);
         assertEquals(new Size(100, 30), hall.size());
+    }
+
+    /** A window that was smaller for a moment has lost what stood beyond its edge. */
+    @Test
+    void after_a_size_signal_all_is_drawn_anew_even_in_the_old_size() throws Exception {
+        assumeTrue(Files.isExecutable(Path.of("/bin/sh")), "signals of this kind are of Unix only");
+        HallTerminal hall = hall(bytes(""));
+        hall.enter();
+        CountDownLatch heard = new CountDownLatch(1);
+        hall.whenResized(heard::countDown);
+        hall.paint(new Frame(80, 24));
+        sent.reset();
+        hall.paint(new Frame(80, 24));
+        assertEquals(0, sent.size(), "nothing has changed");
+        new ProcessBuilder("sh", "-c", "kill -s WINCH " + ProcessHandle.current().pid()).start().waitFor();
+        assertTrue(heard.await(10, TimeUnit.SECONDS), "heard of");
+        hall.paint(new Frame(80, 24));
+        assertTrue(sent.toString(StandardCharsets.UTF_8).contains("\033[2J"), "drawn from nothing");
     }
 
     @Test

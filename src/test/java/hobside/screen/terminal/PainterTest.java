@@ -89,7 +89,7 @@ class PainterTest {
         for (int seed = 0; seed < 300; seed++) {
             Random random = new Random(seed);
             Painter any = new Painter(Palette.COLOUR, true);
-            TinyTerminal terminal = new TinyTerminal(14, 4);
+            GridTerminal terminal = new GridTerminal(14, 4);
             for (int picture = 0; picture < 5; picture++) {
                 Frame frame = scribble(random);
                 terminal.take(any.paint(frame));

@@ -3,6 +3,10 @@ package hobside.screen.terminal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Collectors;
 
 /** A real terminal of 80 x 24 without a window: the {@code script} program runs a shell command on one. */
 public final class Pty implements AutoCloseable {
@@ -26,6 +31,17 @@ public final class Pty implements AutoCloseable {
     private final OutputStream keyboard;
     private final StringBuilder seen = new StringBuilder();
     private final byte[] bytes = new byte[65_536];
+    private final CharsetDecoder decoder = StandardCharsets.UTF_8.newDecoder()
+            .onMalformedInput(CodingErrorAction.REPLACE).onUnmappableCharacter(CodingErrorAction.REPLACE);
+    private ByteBuffer torn = ByteBuffer.allocate(0);
+    private Optional<String> device = Optional.empty();
+
+    /** The size of a window. */
+    record Window(int columns, int rows) {
+        String stty() {
+            return "stty rows " + rows + " cols " + columns;
+        }
+    }
 
     private Pty(Process script) {
         this.script = script;
@@ -48,16 +64,28 @@ public final class Pty implements AutoCloseable {
     }
 
     public static Pty running(String command, Map<String, String> more) throws IOException {
-        String line = "stty rows 24 cols 80; printf '" + GO + "'; " + command;
+        return running(command, new Window(80, 24), more);
+    }
+
+    /** {@code more}: environment variables; one with an empty value is taken away. */
+    static Pty running(String command, Window window, Map<String, String> more) throws IOException {
+        String line = window.stty() + "; tty; printf '" + GO + "'; " + command;
         ProcessBuilder builder = new ProcessBuilder(List.of("script", "-qefc", line, "/dev/null")).redirectErrorStream(true);
         builder.environment().remove("NO_COLOR");
         builder.environment().putAll(SETTINGS);
         builder.environment().putAll(more);
+        builder.environment().values().removeIf(String::isEmpty);
         return new Pty(builder.start());
     }
 
     public void type(String keys) throws IOException {
         keyboard.write(keys.getBytes(StandardCharsets.UTF_8));
+        keyboard.flush();
+    }
+
+    /** One byte on its own, as a slow line brings it. */
+    void type(byte one) throws IOException {
+        keyboard.write(one);
         keyboard.flush();
     }
 
@@ -80,9 +108,42 @@ public final class Pty implements AutoCloseable {
         }
         int count = screen.available() == 0 && script.isAlive() ? 0 : screen.read(bytes);
         if (count > 0) {
-            seen.append(new String(bytes, 0, count, StandardCharsets.UTF_8));
+            decode(count);
         }
         return count > 0 || count == 0 && script.isAlive();
+    }
+
+    /** A sign of several bytes may be torn apart; its rest comes with the next bytes. */
+    private void decode(int count) {
+        ByteBuffer all = ByteBuffer.allocate(torn.remaining() + count).put(torn).put(bytes, 0, count).flip();
+        CharBuffer text = CharBuffer.allocate(all.remaining());
+        decoder.decode(all, text, false);
+        torn = all;
+        seen.append(text.flip());
+        if (device.isEmpty()) {
+            device = seen.toString().lines().map(String::strip).filter(it -> it.startsWith("/dev/")).findFirst();
+        }
+    }
+
+    /** Gives the terminal another size, which the programs on it are told with a signal. */
+    void resize(Window window) throws IOException {
+        shell(window.stty() + " < '" + device.orElseThrow() + "'");
+    }
+
+    /** Gives it many sizes one after another, as fast as the shell can. */
+    void resize(List<Window> windows) throws IOException {
+        shell(windows.stream().map(it -> it.stty() + " < '" + device.orElseThrow() + "'").collect(Collectors.joining("; ")));
+    }
+
+    private static void shell(String command) throws IOException {
+        try {
+            int code = new ProcessBuilder("sh", "-c", command).inheritIO().start().waitFor();
+            if (code != 0) {
+                throw new IOException("exit code " + code + " of " + command);
+            }
+        } catch (InterruptedException e) {
+            throw new IOException(e);
+        }
     }
 
     /** Reads what is there already, without waiting. */
@@ -121,6 +182,16 @@ public final class Pty implements AutoCloseable {
         return script.descendants()
                 .filter(it -> it.info().command().orElse("").endsWith("/java"))
                 .findFirst();
+    }
+
+    /** The window is closed: only what holds the other end is killed, and the programs on the terminal are told so. */
+    void hangUp() {
+        script.destroyForcibly();
+    }
+
+    /** All that runs on this terminal now. */
+    List<ProcessHandle> programs() {
+        return script.descendants().toList();
     }
 
     @Override
