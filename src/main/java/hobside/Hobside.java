@@ -228,7 +228,8 @@ public final class Hobside {
                 return text;
             }
             StringBuilder plain = new StringBuilder(text.length());
-            for (char each : text.toCharArray()) {
+            for (int i = 0; i < text.length(); i++) {
+                char each = text.charAt(i);
                 plain.append(each == '\n' ? each : Glyphs.plain(each));
             }
             return plain.toString();

@@ -39,7 +39,7 @@ final class Board {
     private final Frames frames;
     private final List<List<Option>> groups = new ArrayList<>();
     /** The one group of each frame, where things do not add up. */
-    private final Map<Frame, List<List<Option>>> inOne = new IdentityHashMap<>();
+    private final IdentityHashMap<Frame, List<List<Option>>> inOne = new IdentityHashMap<>();
 
     private boolean whole = true;
 

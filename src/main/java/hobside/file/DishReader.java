@@ -119,8 +119,8 @@ final class DishReader {
         Set<String> ids = new HashSet<>();
         for (Json item : fields.value("ingredients") instanceof Json.Arr ? ((Json.Arr) fields.value("ingredients")).items()
                 : List.<Json>of()) {
-            Json id = item instanceof Json.Obj ? ((Json.Obj) item).find("id") : null;
-            ids.add(id instanceof Json.Text ? ((Json.Text) id).value() : "");
+            Json id = item instanceof Json.Obj obj ? obj.find("id") : null;
+            ids.add(id instanceof Json.Text text ? text.value() : "");
         }
         return ids;
     }

@@ -26,11 +26,11 @@ final class Fields {
 
     /** The fields of an object; keys that are not among the known ones are reported. */
     static Optional<Fields> of(Json value, Where where, Keys known, Problems problems) {
-        if (!(value instanceof Json.Obj)) {
+        if (!(value instanceof Json.Obj obj)) {
             problems.add(where, value.line(), value.shown(), Wanted.of("an object in { }", "see the example files in foods"));
             return Optional.empty();
         }
-        Fields fields = new Fields((Json.Obj) value, where, problems);
+        Fields fields = new Fields(obj, where, problems);
         fields.refuseUnknown(known);
         return Optional.of(fields);
     }
@@ -98,12 +98,12 @@ final class Fields {
     }
 
     private Optional<String> sound(Json value, Where at, int most) {
-        if (!(value instanceof Json.Text)) {
+        if (!(value instanceof Json.Text written)) {
             problems.add(at, value.line(), value.shown(), Wanted.of("a text of at most " + most + " characters",
                     "write it in double quotes"));
             return Optional.empty();
         }
-        String text = ((Json.Text) value).value();
+        String text = written.value();
         if (text.length() > most) {
             problems.add(at, value.line(), "a text of " + text.length() + " characters, " + value.shown(),
                     Wanted.of("at most " + most + " characters", "shorten it"));
@@ -156,8 +156,8 @@ final class Fields {
     }
 
     private OptionalDouble number(Json value, Where at, Bounds bounds) {
-        if (value instanceof Json.Num && bounds.hold(((Json.Num) value).value())) {
-            return OptionalDouble.of(((Json.Num) value).value());
+        if (value instanceof Json.Num num && bounds.hold(num.value())) {
+            return OptionalDouble.of(num.value());
         }
         problems.add(at, value.line(), value.shown(), bounds.wanted());
         return OptionalDouble.empty();
@@ -166,12 +166,12 @@ final class Fields {
     /** A number, or a list of low, typical and high. */
     Optional<Range> range(String key, Bounds bounds) {
         Json value = object.find(key);
-        if (!(value instanceof Json.Arr)) {
+        if (!(value instanceof Json.Arr arr)) {
             OptionalDouble one = needed(key, bounds);
             return one.isPresent() ? Optional.of(Range.exactly(one.getAsDouble())) : Optional.empty();
         }
         List<Double> three = new ArrayList<>();
-        for (Json item : ((Json.Arr) value).items()) {
+        for (Json item : arr.items()) {
             number(item, where.field(key).item(three.size()), bounds).ifPresent(three::add);
         }
         boolean sound = three.size() == 3 && three.get(0) <= three.get(1) && three.get(1) <= three.get(2);
@@ -185,7 +185,7 @@ final class Fields {
     /** True, or false when it is left out. */
     boolean yes(String key) {
         Json value = object.find(key);
-        boolean yes = value instanceof Json.Word && ((Json.Word) value).written().equals("true");
+        boolean yes = value instanceof Json.Word word && word.written().equals("true");
         if (value != null && !yes && !value.shown().equals("false")) {
             fault(key, value.shown(), Wanted.of("true or false", "write it without quotes"));
         }
@@ -195,8 +195,8 @@ final class Fields {
     /** One word of a closed list. */
     <T extends Worded> Optional<T> word(String key, T[] all) {
         Json value = object.find(key);
-        if (value instanceof Json.Text) {
-            Optional<T> meant = Worded.parse(all, ((Json.Text) value).value());
+        if (value instanceof Json.Text text) {
+            Optional<T> meant = Worded.parse(all, text.value());
             if (meant.isPresent()) {
                 return meant;
             }
@@ -211,9 +211,9 @@ final class Fields {
             missing(key, Wanted.of("one of " + Nearest.listed(allowed), "add it"));
             return Optional.empty();
         }
-        Optional<T> meant = value instanceof Json.Text ? parse.apply(((Json.Text) value).value()) : Optional.empty();
+        Optional<T> meant = value instanceof Json.Text text ? parse.apply(text.value()) : Optional.empty();
         if (meant.isEmpty()) {
-            String remedy = value instanceof Json.Text ? Nearest.hintOr(((Json.Text) value).value(), allowed,
+            String remedy = value instanceof Json.Text text ? Nearest.hintOr(text.value(), allowed,
                     "write one of them") : "write one of them";
             fault(key, value.shown(), Wanted.of("one of " + Nearest.listed(allowed), remedy));
         }
@@ -226,8 +226,8 @@ final class Fields {
         if (value == null) {
             return List.of();
         }
-        if (value instanceof Json.Arr && ((Json.Arr) value).items().size() <= most) {
-            return ((Json.Arr) value).items();
+        if (value instanceof Json.Arr arr && arr.items().size() <= most) {
+            return arr.items();
         }
         fault(key, value.shown(), Wanted.of("a list in [ ] of at most " + most, "put it between [ and ]"));
         return List.of();

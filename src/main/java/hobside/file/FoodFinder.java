@@ -24,7 +24,7 @@ record FoodFinder(Map<String, Food> own, Shelf shelf) {
     /** The food that a field names, with the shares of parts that the object sets for it. */
     Optional<Food> food(Fields fields, String key) {
         Json value = fields.value(key);
-        String written = value instanceof Json.Text ? ((Json.Text) value).value() : "";
+        String written = value instanceof Json.Text text ? text.value() : "";
         boolean shelved = written.startsWith(FROM_SHELF);
         Optional<String> id = shelved ? Optional.of(written.substring(FROM_SHELF.length())) : Ids.of(fields, key);
         Optional<Food> food = id.isPresent() ? food(id.get(), shelved) : Optional.empty();

@@ -35,13 +35,13 @@ final class FoodNames {
     }
 
     private static Optional<Food> foodOf(Change change) {
-        if (change instanceof Swap) {
-            return Optional.of(((Swap) change).food());
+        if (change instanceof Swap swap) {
+            return Optional.of(swap.food());
         }
-        if (change instanceof Add) {
-            return Optional.of(((Add) change).ingredient().food());
+        if (change instanceof Add add) {
+            return Optional.of(add.ingredient().food());
         }
-        return change instanceof BulkOut ? Optional.of(((BulkOut) change).ingredient().food()) : Optional.empty();
+        return change instanceof BulkOut bulkOut ? Optional.of(bulkOut.ingredient().food()) : Optional.empty();
     }
 
     /** Two foods of one id can meet when a dish brings its own; the second is written under an id with a number. */

@@ -12,8 +12,8 @@ public final class Ids {
 
     static Optional<String> of(Fields fields, String key) {
         Json value = fields.value(key);
-        if (value instanceof Json.Text && isId(((Json.Text) value).value())) {
-            return Optional.of(((Json.Text) value).value());
+        if (value instanceof Json.Text text && isId(text.value())) {
+            return Optional.of(text.value());
         }
         fields.fault(key, value == null ? "nothing" : value.shown(), WANTED);
         return Optional.empty();

@@ -108,7 +108,7 @@ record IngredientReader(FoodFinder foods, SpoonSet spoons) {
     }
 
     static Optional<CookingMethod> method(Json value, Fields fields, int at) {
-        Optional<CookingMethod> method = value instanceof Json.Text ? CookingMethod.parse(((Json.Text) value).value()) : Optional.empty();
+        Optional<CookingMethod> method = value instanceof Json.Text text ? CookingMethod.parse(text.value()) : Optional.empty();
         if (method.isEmpty()) {
             fields.problems().add(fields.where().field("cook").item(at), value.line(), value.shown(),
                     Wanted.of("one of " + Nearest.listed(METHODS), "write one of them"));

@@ -14,19 +14,18 @@ final class Kind {
         if (tree.isEmpty()) {
             return Optional.empty();
         }
-        if (!(tree.get() instanceof Json.Obj)) {
+        if (!(tree.get() instanceof Json.Obj object)) {
             problems.add(tree.get().line(), tree.get().shown(), Wanted.of("a file that begins with {",
                     "check that this is a file of Hobside"));
             return Optional.empty();
         }
-        Json.Obj object = (Json.Obj) tree.get();
         return isWanted(object, wanted, problems) ? Optional.of(object) : Optional.empty();
     }
 
     /** The kind that an object says it is; empty when it says nothing. */
     static String word(Json.Obj object) {
         Json kind = object.find("hobside");
-        return kind instanceof Json.Text ? ((Json.Text) kind).value() : "";
+        return kind instanceof Json.Text text ? text.value() : "";
     }
 
     private static boolean isWanted(Json.Obj object, List<String> wanted, Problems problems) {

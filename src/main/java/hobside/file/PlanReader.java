@@ -64,10 +64,10 @@ final class PlanReader {
     }
 
     private Optional<Plan.Planned> planned(Json item, Where where) {
-        Json word = item instanceof Json.Obj ? ((Json.Obj) item).find("change") : null;
-        Optional<ChangeKind> kind = word instanceof Json.Text ? ChangeKind.parse(((Json.Text) word).value()) : Optional.empty();
+        Json word = item instanceof Json.Obj obj ? obj.find("change") : null;
+        Optional<ChangeKind> kind = word instanceof Json.Text text ? ChangeKind.parse(text.value()) : Optional.empty();
         if (kind.isEmpty()) {
-            String written = word instanceof Json.Text ? ((Json.Text) word).value() : "";
+            String written = word instanceof Json.Text text ? text.value() : "";
             problems.add(where.field("change"), item.line(), word == null ? "nothing" : word.shown(),
                     Wanted.of("one of " + Nearest.listed(KINDS), Nearest.hintOr(written, KINDS, "say which change it is")));
             return Optional.empty();

@@ -14,7 +14,7 @@ final class PracticeWriter {
     private PracticeWriter() {}
 
     static byte[] line(Entry entry) {
-        Row row = new Row().text("id", entry.id()).text("trainee", entry.trainee()).number("at", entry.at());
+        Row row = new Row().text("id", entry.id()).text("trainee", entry.trainee()).number("at", (double) entry.at());
         if (entry instanceof Attempt attempt) {
             attempt(attempt, row);
         } else if (entry instanceof Ruling ruling) {

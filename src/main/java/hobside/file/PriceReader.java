@@ -94,8 +94,8 @@ public final class PriceReader {
     /** A price is written as a text, "12.50", so that no digit is lost; a plain number will do. */
     private static Optional<Money> price(Fields fields, Currency currency) {
         Json value = fields.value("price");
-        String written = value instanceof Json.Text ? ((Json.Text) value).value() : value instanceof Json.Num
-                ? ((Json.Num) value).written() : "";
+        String written = value instanceof Json.Text text ? text.value() : value instanceof Json.Num num
+                ? num.written() : "";
         Optional<Money> price = Money.parse(written, currency);
         if (price.isEmpty()) {
             fields.fault("price", value == null ? "nothing" : value.shown(),

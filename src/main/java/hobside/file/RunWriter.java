@@ -17,12 +17,12 @@ final class RunWriter {
             plan.add(new Row().text("cue", planned.cue()).number("seconds", planned.seconds()).raw("must", Boolean.toString(planned.must()))
                     .number("wording", planned.wording()));
         }
-        return line(new Row().text("hobside", RunReader.KIND).text("run", head.kind().word()).text("demo", head.demo()).number("begun", head.begunAt())
+        return line(new Row().text("hobside", RunReader.KIND).text("run", head.kind().word()).text("demo", head.demo()).number("begun", (double) head.begunAt())
                 .number("slot", head.slot()).rows("plan", plan));
     }
 
     static byte[] happening(Happening happening) {
-        return line(new Row().number("at", happening.at()).text("what", happening.what().word()).textIfAny("cue", happening.cue())
+        return line(new Row().number("at", (double) happening.at()).text("what", happening.what().word()).textIfAny("cue", happening.cue())
                 .textIfAny("text", happening.text()));
     }
 

@@ -82,7 +82,7 @@ final class SafeFile {
     }
 
     private static String reason(Exception fault) {
-        String reason = fault instanceof FileSystemException ? ((FileSystemException) fault).getReason() : fault.getMessage();
+        String reason = fault instanceof FileSystemException named ? named.getReason() : fault.getMessage();
         return reason == null ? "" : ": " + reason;
     }
 }

@@ -80,7 +80,7 @@ public final class Composition {
 
     @Override
     public boolean equals(Object other) {
-        return other instanceof Composition && Arrays.equals(per100g, ((Composition) other).per100g);
+        return other instanceof Composition composition && Arrays.equals(per100g, composition.per100g);
     }
 
     @Override

@@ -111,7 +111,7 @@ public final class Food {
     /** Foods are alike when label, figures, parts and handling are: a food read again from its file is the same food. */
     @Override
     public boolean equals(Object other) {
-        return this == other || other instanceof Food && isLike((Food) other);
+        return this == other || other instanceof Food food && isLike(food);
     }
 
     private boolean isLike(Food other) {

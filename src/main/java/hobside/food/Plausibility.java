@@ -205,7 +205,7 @@ public final class Plausibility {
     }
 
     private void energyDoubt(Printed unit, double least, double most) {
-        String sum = Math.round(least) == Math.round(most) ? written(Math.round(least)) : written(Math.round(least)) + " to " + written(Math.round(most));
+        String sum = Math.round(least) == Math.round(most) ? written((double) Math.round(least)) : written((double) Math.round(least)) + " to " + written((double) Math.round(most));
         boolean kilojoules = unit == Printed.KILOJOULES;
         doubt(Doubt.Check.ENERGY, unit, "The packet says " + written(label.orZero(unit)) + " " + unit.unit() + "; its fat, carbohydrate, protein and fibre come to "
                 + sum + " by the EU factors " + (kilojoules ? "(37, 17, 17, 8" : "(9, 4, 4, 2") + " " + unit.unit() + " a gram). They may differ by 10 % or "

@@ -61,7 +61,7 @@ final class Setting {
     }
 
     private static Ingredient brought(Change change) {
-        return change instanceof Add ? ((Add) change).ingredient() : ((BulkOut) change).ingredient();
+        return change instanceof Add add ? add.ingredient() : ((BulkOut) change).ingredient();
     }
 
     private static Ingredient swapped(Ingredient before, Swap swap) {

@@ -124,7 +124,7 @@ public record Amount(double count, String unit) {
     }
 
     private String unitFor(double howMany) {
-        boolean plural = howMany > 1 && (unit.equals("cup"));
+        boolean plural = howMany > 1 && unit.equals("cup");
         return plural ? unit + "s" : unit;
     }
 

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -17,12 +18,12 @@ public final class Results {
 
     public static final Results NONE = new Results(new TreeSet<>(Entry.ORDER));
 
-    private final TreeSet<Entry> entries;
+    private final SortedSet<Entry> entries;
 
     /** Put together when they are first asked for: a list of fifty trainees asks for each of them in every picture. */
     private Map<String, List<Attempt>> byTrainee;
 
-    private Results(TreeSet<Entry> entries) {
+    private Results(SortedSet<Entry> entries) {
         this.entries = entries;
     }
 

@@ -9,8 +9,6 @@ import java.util.List;
  *
  * @param key {@code step:4}, {@code step:4/cooks}, or the key of the section or question that is told
  * @param label a few words for the lanes
- * @param after keys of the tasks that must be over before it begins
- * @param cues keys of the cues of the talk that belong to it
  */
 public record Task(String key, Kind kind, String label, Load load, Ties ties) {
 
@@ -47,7 +45,12 @@ public record Task(String key, Kind kind, String label, Load load, Ties ties) {
         }
     }
 
-    /** What it waits for, when it may go on, and the cues it carries. */
+    /**
+     * What it waits for, when it may go on, and the cues it carries.
+     *
+     * @param after keys of the tasks that must be over before it begins
+     * @param cues keys of the cues of the talk that belong to it
+     */
     public record Ties(List<String> after, Window window, List<String> cues) {
 
         public Ties {

@@ -135,7 +135,7 @@ final class Doing {
     }
 
     private static String grams(double grams) {
-        return Amount.grams(grams >= 100 ? Math.round(grams / 10) * 10 : Math.round(grams)).written();
+        return Amount.grams((double) (grams >= 100 ? Math.round(grams / 10) * 10 : Math.round(grams))).written();
     }
 
     /** What came off: from the pot, so that it is the same figure as in the ledger. */

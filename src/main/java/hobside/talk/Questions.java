@@ -99,7 +99,7 @@ final class Questions {
     private Map<String, String> saturated(Item item) {
         double grams = item.food().composition().of(Nutrient.FASAT).getAsDouble();
         Speech speech = Speech.in(stand.words());
-        return Map.of("food", called.the(item.food()), "figure", speech.about(speech.number(Math.round(grams))));
+        return Map.of("food", called.the(item.food()), "figure", speech.about(speech.number((double) Math.round(grams))));
     }
 
     /** Plant fats that are mostly saturated (USDA SR26 and PMC6860741, Table 2). */

@@ -73,6 +73,6 @@ final class Shopping {
     private static Amount amount(Item item) {
         double got = item.bought() + item.keptBack();
         boolean same = Math.abs(got - item.origin().quantity().asBought().value()) < 0.5;
-        return same || item.origin().preparation().frying() ? item.origin().quantity().amount() : Amount.grams(Math.round(got));
+        return same || item.origin().preparation().frying() ? item.origin().quantity().amount() : Amount.grams((double) Math.round(got));
     }
 }

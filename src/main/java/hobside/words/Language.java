@@ -6,8 +6,7 @@ import java.util.Map;
 /**
  * How a language writes numbers and chooses plurals, as its own file of words says: {@code language.name}, {@code
  * language.decimal}, {@code language.thousands}, {@code language.plural.one} and so on, {@code language.contractions}.
- *
- * @param code the two-letter code of ISO 639-1, such as {@code en} or {@code es}
+ * Its code is the one of two letters in ISO 639-1, such as {@code en} or {@code es}.
  */
 public final class Language {
 

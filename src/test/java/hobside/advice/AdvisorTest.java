@@ -176,7 +176,7 @@ class AdvisorTest {
             Set<String> held = new HashSet<>();
             Bundle.dish(name).ingredients().forEach(each -> held.addAll(each.food().handling().warnings().allergens()));
             assertTrue(bundled(name, sharing(false), 1000).wishes().stream().allMatch(wish -> held.containsAll(allergens(wish))), name);
-            risky += bundled(name, sharing(true), 1000).wishes().stream().filter(wish -> !held.containsAll(allergens(wish))).count();
+            risky += (int) bundled(name, sharing(true), 1000).wishes().stream().filter(wish -> !held.containsAll(allergens(wish))).count();
         }
         assertTrue(risky > 0);
     }

@@ -40,7 +40,11 @@ public record Case(Dish dish, Plan plan, List<Wish> wishes, Limits limits, Books
         return of(seed, wishes, 5);
     }
 
-    /** @param ingredients how many ingredients that can be changed; more give more wishes to choose from */
+    /**
+     * A made-up case, the same for the same seed.
+     *
+     * @param ingredients how many ingredients that can be changed; more give more wishes to choose from
+     */
     public static Case of(long seed, int wishes, int ingredients) {
         Random random = new Random(seed);
         Dish dish = dish(random, ingredients);

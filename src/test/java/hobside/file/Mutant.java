@@ -24,26 +24,22 @@ public final class Mutant {
 
     private static byte[] changed(byte[] bytes, Random random) {
         int at = bytes.length == 0 ? 0 : random.nextInt(bytes.length);
-        switch (random.nextInt(7)) {
-            case 0:
-                bytes = bytes.clone();
-                if (bytes.length > 0) {
-                    bytes[at] = (byte) random.nextInt(256);
-                }
-                return bytes;
-            case 1:
-                return Arrays.copyOf(bytes, at);
-            case 2:
-                return spliced(bytes, at, 0, NASTY.get(random.nextInt(NASTY.size())).getBytes(StandardCharsets.UTF_8));
-            case 3:
-                return spliced(bytes, at, Math.min(bytes.length - at, 1 + random.nextInt(40)), new byte[0]);
-            case 4:
-                return spliced(bytes, at, 0, Arrays.copyOfRange(bytes, at, Math.min(bytes.length, at + 1 + random.nextInt(200))));
-            case 5:
-                return spliced(bytes, at, 0, "[".repeat(1 + random.nextInt(2_000)).getBytes(StandardCharsets.UTF_8));
-            default:
-                return number(bytes, at, random);
+        return switch (random.nextInt(7)) {
+            case 0 -> flipped(bytes.clone(), at, random);
+            case 1 -> Arrays.copyOf(bytes, at);
+            case 2 -> spliced(bytes, at, 0, NASTY.get(random.nextInt(NASTY.size())).getBytes(StandardCharsets.UTF_8));
+            case 3 -> spliced(bytes, at, Math.min(bytes.length - at, 1 + random.nextInt(40)), new byte[0]);
+            case 4 -> spliced(bytes, at, 0, Arrays.copyOfRange(bytes, at, Math.min(bytes.length, at + 1 + random.nextInt(200))));
+            case 5 -> spliced(bytes, at, 0, "[".repeat(1 + random.nextInt(2_000)).getBytes(StandardCharsets.UTF_8));
+            default -> number(bytes, at, random);
+        };
+    }
+
+    private static byte[] flipped(byte[] bytes, int at, Random random) {
+        if (bytes.length > 0) {
+            bytes[at] = (byte) random.nextInt(256);
         }
+        return bytes;
     }
 
     /** The next run of digits becomes another number. */

@@ -141,7 +141,7 @@ class PracticesTest {
         practices().done("ana", 1_000, done("first"));
         Path mine = files().get(0);
         byte[] before = Files.readAllBytes(mine);
-        Files.write(stick.resolve(mine.getFileName()), (new String(before, StandardCharsets.UTF_8).replace("first", "other")).getBytes(StandardCharsets.UTF_8));
+        Files.write(stick.resolve(mine.getFileName()), new String(before, StandardCharsets.UTF_8).replace("first", "other").getBytes(StandardCharsets.UTF_8));
         Practices.Gathered gathered = practices().gather(home.resolve("stick"));
         assertEquals(1, gathered.copied());
         assertArrayEquals(before, Files.readAllBytes(mine));

@@ -158,6 +158,84 @@ class PlausibilityTest {
         assertEquals(List.of(Doubt.Check.SODIUM), checks(Map.of(Printed.SALT, 50.0)));
     }
 
+    /** 25 mg and a twentieth of the sodium are left for rounding on either side: ours. Salt is 2.5 times the sodium: Regulation (EU) No 1169/2011, Annex I. */
+    @Test
+    void salt_and_sodium_may_differ_by_their_rounding_and_no_more() {
+        assertEquals(List.of(), checks(Map.of(Printed.SALT, 1.2, Printed.SODIUM, 530.0)));
+        assertEquals(List.of(), checks(Map.of(Printed.SALT, 1.2, Printed.SODIUM, 435.0)));
+        assertEquals(List.of(Doubt.Check.SODIUM), checks(Map.of(Printed.SALT, 1.2, Printed.SODIUM, 430.0)));
+        String words = doubts(Map.of(Printed.SALT, 1.2, Printed.SODIUM, 535.0)).get(0).words();
+        assertEquals("1.2 g of salt hold 480 mg of sodium (salt = sodium × 2.5); here stand 535 mg.", words);
+    }
+
+    /** Fish sauce, USDA SR28 no. 06179, holds 7,851 mg of sodium in 100 g. */
+    @Test
+    void what_is_saltier_than_fish_sauce_is_doubted_whatever_the_figures_are_for() {
+        assertEquals(List.of(), checks(Map.of(Printed.SODIUM, 7851.0)));
+        assertEquals(List.of(), inThirtyGrams(Map.of(Printed.SODIUM, 2400.0)));
+        String words = inThirtyGrams(Map.of(Printed.SODIUM, 2410.0)).get(0).words();
+        assertTrue(words.startsWith("That is 8,033 mg of sodium in 100 g"), words);
+    }
+
+    @Test
+    void sodium_below_a_milligram_was_meant_in_grams_and_none_at_all_was_not() {
+        assertEquals(List.of(), checks(Map.of(Printed.SODIUM, 1.0)));
+        assertEquals(List.of(), checks(Map.of(Printed.SODIUM, 0.0)));
+        String words = doubts(Map.of(Printed.SODIUM, 0.99)).get(0).words();
+        assertTrue(words.endsWith("Were grams meant? 0.99 g are 990 mg."), words);
+    }
+
+    /** The slack is ours: half a gram or 4 % of the fat. */
+    @Test
+    void fatty_acids_have_half_a_gram_or_a_twenty_fifth_of_the_fat_for_their_rounding() {
+        assertEquals(List.of(), checks(Map.of(Printed.FAT, 0.0, Printed.SATURATES, 0.5)));
+        assertEquals(List.of(Doubt.Check.FATTY_ACIDS), checks(Map.of(Printed.FAT, 0.0, Printed.SATURATES, 0.6)));
+        assertEquals(List.of(), checks(Map.of(Printed.FAT, 50.0, Printed.SATURATES, 20.0, Printed.MONOUNSATURATES, 20.0, Printed.POLYUNSATURATES, 12.0)));
+        assertEquals(List.of(Doubt.Check.FATTY_ACIDS),
+                checks(Map.of(Printed.FAT, 50.0, Printed.SATURATES, 20.0, Printed.MONOUNSATURATES, 20.0, Printed.POLYUNSATURATES, 12.1)));
+    }
+
+    @Test
+    void fibre_is_a_part_of_the_carbohydrate_that_is_printed_with_it() {
+        assertEquals(List.of(), checks(Map.of(Printed.TOTAL_CARBOHYDRATE, 10.0, Printed.FIBRE, 11.0)));
+        List<Doubt> doubts = doubts(Map.of(Printed.TOTAL_CARBOHYDRATE, 10.0, Printed.FIBRE, 11.1));
+        assertEquals(List.of(Printed.FIBRE), doubts.stream().map(Doubt::about).toList());
+    }
+
+    @Test
+    void salt_is_reckoned_from_the_sodium_where_only_that_is_printed() {
+        Map<Printed, Double> full = Map.of(Printed.FAT, 50.0, Printed.CARBOHYDRATE, 40.0, Printed.PROTEIN, 10.0, Printed.SODIUM, 1000.0);
+        assertEquals(List.of(), checks(full));
+        Map<Printed, Double> over = new EnumMap<>(full);
+        over.put(Printed.SODIUM, 1040.0);
+        assertEquals(List.of(Doubt.Check.SUM), checks(over));
+    }
+
+    /** Worked by hand with the factors of Annex XIV: 37, 17, 17 and 8 kJ a gram. Fibre unsaid is at most 15 g of 100, and what there is room for: ours. */
+    @Test
+    void fibre_unsaid_is_no_more_than_there_is_room_for() {
+        // 40 x 37 + 10 x 17 + 45 x 17 = 2,415; room for 5 g more, 40 kJ.
+        assertEnergy("2,415 to 2,455", HUNDRED, Map.of(Printed.KILOJOULES, 2750.0, Printed.FAT, 40.0, Printed.PROTEIN, 10.0, Printed.CARBOHYDRATE, 45.0));
+        // 187 + 296 + 1,020 = 1,503; room for 21 g, of which 15 may be fibre, 120 kJ.
+        assertEnergy("1,503 to 1,623", HUNDRED, Map.of(Printed.KILOJOULES, 1900.0, Printed.FAT, 8.0, Printed.PROTEIN, 11.0, Printed.CARBOHYDRATE, 60.0));
+        // 15 g of 100 are 4.5 g of 30: 170, and 36 more.
+        assertEnergy("170 to 206", Amount.grams(30), Map.of(Printed.KILOJOULES, 400.0, Printed.FAT, 0.0, Printed.PROTEIN, 0.0, Printed.CARBOHYDRATE, 10.0));
+        // 15 of the 20 g may be fibre: 5 x 17 + 15 x 8 = 205, or 20 x 17 = 340.
+        assertEnergy("205 to 340", HUNDRED, Map.of(Printed.KILOJOULES, 600.0, Printed.FAT, 0.0, Printed.PROTEIN, 0.0, Printed.TOTAL_CARBOHYDRATE, 20.0));
+    }
+
+    private static final Amount HUNDRED = PacketLabel.HUNDRED_GRAMS;
+
+    private static void assertEnergy(String told, Amount per, Map<Printed, Double> figures) {
+        List<Doubt> doubts = Plausibility.of(new PacketLabel(per, figures), Optional.empty(), EU);
+        assertEquals(List.of(Doubt.Check.ENERGY), doubts.stream().map(Doubt::check).toList());
+        assertTrue(doubts.get(0).words().contains("come to " + told + " by the EU factors"), doubts.get(0).words());
+    }
+
+    private static List<Doubt> inThirtyGrams(Map<Printed, Double> figures) {
+        return Plausibility.of(new PacketLabel(Amount.grams(30), figures), Optional.empty(), EU);
+    }
+
     /** SR28 itself: no. 14171 has 2.083 g of saturated fat in 2.08 g of fat; salt pork sums up to 103 g with its salt reckoned apart. */
     private static final java.util.Set<String> ODD_IN_THE_TABLE = java.util.Set.of("coconut-drink", "salt-pork");
 

@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
@@ -127,8 +128,8 @@ class MarkedTest {
         Set<String> texts = new HashSet<>();
         Set<String> ids = new HashSet<>();
         everything().forEach(row -> assertTrue(ids.add(row.of("id")), row.of("id")));
-        explanations().forEach(row -> assertTrue(texts.add(row.text().toLowerCase()), row.of("id")));
-        both("answers-en").forEach(row -> assertTrue(texts.add(row.text().toLowerCase()), row.of("id")));
+        explanations().forEach(row -> assertTrue(texts.add(row.text().toLowerCase(Locale.ROOT)), row.of("id")));
+        both("answers-en").forEach(row -> assertTrue(texts.add(row.text().toLowerCase(Locale.ROOT)), row.of("id")));
     }
 
     private static List<Marked.Row> explanations() {

@@ -119,7 +119,7 @@ class LoopTest {
             @Override
             public synchronized Optional<Message> read() {
                 Optional<Message> next = hall.read();
-                while (next.equals(Optional.of(new Message.KeyPressed(Key.typed('q')))) && !isWoken()) {
+                if (next.equals(Optional.of(new Message.KeyPressed(Key.typed('q'))))) {
                     waitForPicture();
                 }
                 return next;
@@ -129,9 +129,11 @@ class LoopTest {
                 return notes.contains("keys 1|woken " + NOON + "|80 x 24");
             }
 
-            private void waitForPicture() {
+            private synchronized void waitForPicture() {
                 try {
-                    wait();
+                    while (!isWoken()) {
+                        wait();
+                    }
                 } catch (InterruptedException e) {
                     throw new IllegalStateException(e);
                 }

@@ -134,7 +134,8 @@ record LineAmount(Optional<Amount> amount, String rest, String guess, boolean ti
 
     private static String plain(String line) {
         StringBuilder plain = new StringBuilder();
-        for (char each : line.toCharArray()) {
+        for (int i = 0; i < line.length(); i++) {
+            char each = line.charAt(i);
             String fraction = FRACTIONS.get(each);
             boolean apart = fraction != null && each != '⁄' && plain.length() > 0 && Character.isDigit(plain.charAt(plain.length() - 1));
             plain.append(apart ? " " : "").append(fraction != null ? fraction : each == '–' || each == '—' ? "-" : each == '×' ? "x" : String.valueOf(each));

@@ -44,8 +44,8 @@ final class Plausible {
         double least = most - 17 * fibre;
         double energy = figures.orZero(Nutrient.ENERC);
         if (energy < least * (1 - ROOM) - ROOM_KILOJOULES || energy > most * (1 + ROOM) + ROOM_KILOJOULES) {
-            doubts.add("energy of " + Numbers.written(Math.round(energy)) + " kJ; its protein, fat, carbohydrate and alcohol make "
-                    + Numbers.written(Math.round(least)) + (fibre > 0.5 ? " to " + Numbers.written(Math.round(most)) : "") + " kJ");
+            doubts.add("energy of " + Numbers.written((double) Math.round(energy)) + " kJ; its protein, fat, carbohydrate and alcohol make "
+                    + Numbers.written((double) Math.round(least)) + (fibre > 0.5 ? " to " + Numbers.written((double) Math.round(most)) : "") + " kJ");
         }
     }
 }

@@ -211,8 +211,8 @@ final class Numbers {
     private Hedge hedge(Heard heard, int at, int last) {
         for (int i = Math.max(0, at - 4); i < at; i++) {
             if (heard.isOneClause(i, at)) {
-                Hedge hedge = is(heard, "under", i) && before(heard, i, at) ? Hedge.UNDER : is(heard, "nearly", i) ? Hedge.NEARLY
-                        : is(heard, "over", i) && before(heard, i, at) ? Hedge.MORE : is(heard, "about", i) ? Hedge.ABOUT : Hedge.NONE;
+                Hedge hedge = is(heard, "under", i) && before(i, at) ? Hedge.UNDER : is(heard, "nearly", i) ? Hedge.NEARLY
+                        : is(heard, "over", i) && before(i, at) ? Hedge.MORE : is(heard, "about", i) ? Hedge.ABOUT : Hedge.NONE;
                 if (hedge != Hedge.NONE) {
                     return hedge;
                 }
@@ -222,7 +222,7 @@ final class Numbers {
     }
 
     /** "under" and "over" stand right before what they hedge. */
-    private static boolean before(Heard heard, int hedge, int at) {
+    private static boolean before(int hedge, int at) {
         return at - hedge <= 3;
     }
 }

@@ -28,7 +28,7 @@ final class Spotter {
     /**
      * All that is written in the table, with the names of the subject's foods.
      *
-     * @param foods names by gap, {@code food} or {@code new}; each name in plain words
+     * @param foods names by gap, "food" or "new"; each name in plain words
      */
     static Spotter of(Concepts concepts, Map<String, List<String>> foods) {
         Spotter spotter = new Spotter(concepts, foods);

@@ -34,8 +34,6 @@ public record WhatIfScreen(Over over, List<Notion> laid, At at, Trial trial) imp
     /**
      * Where one stands: on the ingredients, on what may be asked of one, or typing an amount.
      *
-     * @param about the id of the ingredient; empty for the pot as a whole
-     * @param base the demo that an amount is asked of
      * @param problem what is wrong with what was typed
      */
     record At(Mode mode, Pick pick, Asked asked, Typing typing, String problem) {
@@ -57,7 +55,11 @@ public record WhatIfScreen(Over over, List<Notion> laid, At at, Trial trial) imp
         }
     }
 
-    /** What is asked about: an ingredient, the ways it may be asked, and the one under the cursor. */
+    /**
+     * What is asked about: an ingredient, the ways it may be asked, and the one under the cursor.
+     *
+     * @param about the id of the ingredient; empty for the pot as a whole
+     */
     record Asked(String about, List<Ways.Way> ways, int cursor) {
 
         static final Asked NOTHING = new Asked("", List.of(), 0);

@@ -97,7 +97,7 @@ final class DishPane {
     private static String amount(Item item) {
         double written = item.origin().quantity().asBought().value();
         boolean same = Math.abs(item.bought() - written) < 0.5;
-        return same ? item.origin().quantity().amount().written() : Amount.grams(Math.round(item.bought())).written();
+        return same ? item.origin().quantity().amount().written() : Amount.grams((double) Math.round(item.bought())).written();
     }
 
     private static void pot(Frame line, Pot now) {

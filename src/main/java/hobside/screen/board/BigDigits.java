@@ -26,7 +26,8 @@ public final class BigDigits {
     /** How many columns a number takes, the one left free behind it included. */
     public static int width(String number) {
         int wide = 0;
-        for (char each : number.toCharArray()) {
+        for (int i = 0; i < number.length(); i++) {
+            char each = number.charAt(i);
             wide += Character.isDigit(each) ? WIDE : NARROW;
         }
         return wide;
@@ -38,7 +39,8 @@ public final class BigDigits {
             return frame.put(row, column, number, Style.BOARD) + 1;
         }
         int at = column;
-        for (char each : number.toCharArray()) {
+        for (int i = 0; i < number.length(); i++) {
+            char each = number.charAt(i);
             if (Character.isDigit(each)) {
                 digit(frame, row, at, SHAPES[each - '0']);
                 at += WIDE;

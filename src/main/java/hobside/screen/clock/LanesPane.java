@@ -24,13 +24,11 @@ final class LanesPane {
     private record Lane(String name, Predicate<Slotted> holds) {}
 
     private final RunningOrder order;
-    private final Setting.Hall hall;
     private final Frame frame;
     private final int end;
 
-    private LanesPane(RunningOrder order, Setting.Hall hall, Frame frame) {
+    private LanesPane(RunningOrder order, Frame frame) {
         this.order = order;
-        this.hall = hall;
         this.frame = frame;
         this.end = Math.max(60, Math.max(order.seconds(), order.outlook().slot()));
     }
@@ -41,7 +39,7 @@ final class LanesPane {
     }
 
     static void draw(RunningOrder order, Setting.Hall hall, Frame frame, String here) {
-        LanesPane pane = new LanesPane(order, hall, frame);
+        LanesPane pane = new LanesPane(order, frame);
         pane.scale();
         int row = 1;
         for (Lane lane : lanes(order, hall)) {

@@ -83,12 +83,15 @@ public sealed interface Answer {
      * What there is to practise with.
      *
      * @param demos the dishes and saved demos, by the names of their files
-     * @param now milliseconds since 1970
-     * @param words what was done, or what could not be read; empty when there is nothing to say
      */
     record Practised(Practices.Found found, Map<String, Demo> demos, List<Practices.Prepared> sets, Told told) implements Answer {
 
-        /** When it was looked at, and what there is to say. */
+        /**
+         * When it was looked at, and what there is to say.
+         *
+         * @param now milliseconds since 1970
+         * @param words what was done, or what could not be read; empty when there is nothing to say
+         */
         public record Told(long now, String words) {}
 
         public Practised {

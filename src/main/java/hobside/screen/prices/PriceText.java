@@ -19,7 +19,7 @@ public final class PriceText {
 
     /** "1 kg for 14.80 cr". */
     public static String pack(PriceList.Pack pack, Currency currency) {
-        return pack.size().written() + " for " + money(pack.price().minor(), currency);
+        return pack.size().written() + " for " + money((double) pack.price().minor(), currency);
     }
 
     /** "14.80 cr a kg, 2.03 cr for 100 g eaten". */

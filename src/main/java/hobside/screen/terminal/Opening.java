@@ -76,6 +76,7 @@ public final class Opening {
     }
 
     /** Both ends are asked. The launcher has done so already; later Javas have a console even without a terminal. */
+    @SuppressWarnings("SystemConsoleNull") // From Java 22 on there always is a console: isRealConsole asks it.
     private static boolean isTerminal() {
         if (System.getProperty("hobside.stty") != null) {
             return true;

@@ -100,22 +100,15 @@ final class Teller implements Easel {
 
     /** What a sign says; nothing for what is only drawn. */
     private static String word(char sign) {
-        switch (sign) {
-            case Glyphs.FALLING:
-                return "less by ";
-            case Glyphs.RISING:
-                return "more by ";
-            case Glyphs.RIGHT:
-                return " to ";
-            case '\u2265':
-                return "at least ";
-            case '\u2264':
-                return "at most ";
-            case Glyphs.ABOUT:
-                return "about ";
-            default:
-                return isDrawn(sign) ? " " : String.valueOf(Glyphs.plain(sign));
-        }
+        return switch (sign) {
+            case Glyphs.FALLING -> "less by ";
+            case Glyphs.RISING -> "more by ";
+            case Glyphs.RIGHT -> " to ";
+            case '\u2265' -> "at least ";
+            case '\u2264' -> "at most ";
+            case Glyphs.ABOUT -> "about ";
+            default -> isDrawn(sign) ? " " : String.valueOf(Glyphs.plain(sign));
+        };
     }
 
     /** Lines, boxes, bars and shades, and the signs that only point. */

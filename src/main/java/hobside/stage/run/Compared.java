@@ -45,6 +45,8 @@ public record Compared(List<Run.Head> runs, List<Row> rows, List<Shorten> shorte
     public record Shorten(String cue, boolean must, Reasons reasons) {}
 
     /**
+     * What there is against a cue as it is.
+     *
      * @param over seconds that it takes longer than planned
      * @param tooLong how often it was marked as too long
      * @param stumbled how often one stumbled there

@@ -74,7 +74,7 @@ public sealed interface Block
     }
 
     /** The running total as it is written on the board. */
-    record Board(Head head, List<Line> lines) implements Block {
+    record Board(Board.Head head, List<Line> lines) implements Block {
 
         /** What stands over the board and its two columns. */
         public record Head(String title, String now, String since) {}
@@ -83,13 +83,13 @@ public sealed interface Block
         public record Line(String label, String now, String moved) {}
 
         public Board {
-            head = new Head(Clean.text(head.title()), Clean.text(head.now()), Clean.text(head.since()));
+            head = new Board.Head(Clean.text(head.title()), Clean.text(head.now()), Clean.text(head.since()));
             lines = lines.stream().map(line -> new Line(Clean.text(line.label()), Clean.text(line.now()), Clean.text(line.moved()))).toList();
         }
     }
 
     /** Bars of one figure step by step, each with its range and the figures that stand under it. */
-    record Chart(Head head, List<Point> points) implements Block {
+    record Chart(Chart.Head head, List<Point> points) implements Block {
 
         /**
          * What the chart shows.
@@ -113,7 +113,7 @@ public sealed interface Block
         public record Figure(String typical, String range) {}
 
         public Chart {
-            head = new Head(Clean.text(head.title()), Clean.text(head.told()), Clean.text(head.range()), Clean.all(head.under()));
+            head = new Chart.Head(Clean.text(head.title()), Clean.text(head.told()), Clean.text(head.range()), Clean.all(head.under()));
             points = points.stream().map(Chart::clean).toList();
         }
 

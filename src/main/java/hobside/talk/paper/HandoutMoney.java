@@ -60,13 +60,13 @@ final class HandoutMoney {
     }
 
     private String paid(Purse purse) {
-        Map<String, String> gaps = Map.of("was", money(purse.was()), "now", money(purse.now()), "n", Long.toString(purse.plates()));
+        Map<String, String> gaps = Map.of("was", money((double) purse.was()), "now", money((double) purse.now()), "n", Long.toString(purse.plates()));
         return say(purse.more() ? "shared" : "pot", gaps);
     }
 
     private String kept(Purse purse) {
         return purse.saved() == 0 ? say("same", Map.of())
-                : say(purse.saved() > 0 ? "less" : "more", Map.of("money", money(Math.abs(purse.saved()))));
+                : say(purse.saved() > 0 ? "less" : "more", Map.of("money", money((double) Math.abs(purse.saved()))));
     }
 
     private String buys(long saved) {
@@ -75,10 +75,10 @@ final class HandoutMoney {
             return say("too-little", Map.of());
         }
         List<String> packs = buys.stream().map(buy -> say("pack", Map.of("what", said.shopping(buy.food(), buy.pack().size()),
-                "money", money(buy.pack().price().minor())))).toList();
+                "money", money((double) buy.pack().price().minor())))).toList();
         long sum = buys.stream().mapToLong(buy -> buy.pack().price().minor()).sum();
         String listed = String.join("; ", packs);
-        return packs.size() == 1 ? say("buys-one", Map.of("packs", listed)) : say("buys", Map.of("packs", listed, "sum", money(sum)));
+        return packs.size() == 1 ? say("buys-one", Map.of("packs", listed)) : say("buys", Map.of("packs", listed, "sum", money((double) sum)));
     }
 
     /** At the till only whole packs are sold. Nothing where more plates are filled, for then the two are no pair, or where a price is missing. */
@@ -90,7 +90,7 @@ final class HandoutMoney {
     }
 
     private String told(Tills tills) {
-        return say(tills.was() == tills.now() ? "till-same" : "till", Map.of("was", money(tills.was()), "now", money(tills.now())));
+        return say(tills.was() == tills.now() ? "till-same" : "till", Map.of("was", money((double) tills.was()), "now", money((double) tills.now())));
     }
 
     private String source() {

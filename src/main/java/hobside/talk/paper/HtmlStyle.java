@@ -58,7 +58,7 @@ final class HtmlStyle {
             """;
 
     private static final String ONE_PAGE = """
-            body { font-size: %spt; line-height: 1.25; }
+            body { font-size: SIZEpt; line-height: 1.25; }
             h1 { font-size: 2em; margin: 0 0 0.15em; }
             h2 { font-size: 1.2em; margin: 0.55em 0 0.2em; border-bottom: 0.13em solid #000; }
             p, ul, .box p { margin: 0.2em 0; }
@@ -75,7 +75,7 @@ final class HtmlStyle {
 
     static String of(Sheet sheet) {
         return (sheet.front().look() == Sheet.Look.LARGE ? COMMON + LARGE + pages(sheet.title())
-                : COMMON + String.format(Locale.ROOT, ONE_PAGE, size(sheet)) + "@page { margin: 11mm 14mm; }").stripTrailing();
+                : COMMON + ONE_PAGE.replace("SIZE", size(sheet)) + "@page { margin: 11mm 14mm; }").stripTrailing();
     }
 
     /** The dish at the head of each page, and the page's number at its foot. */

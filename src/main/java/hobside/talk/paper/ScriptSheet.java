@@ -19,21 +19,19 @@ import java.util.Map;
 /** The whole script on paper: every cue under its word, the board after each change, and at the end the totals step by step. */
 public final class ScriptSheet {
 
-    private final Talk talk;
     private final Stand stand;
     private final Words words;
     private final TalkWords said;
     private final List<Block> blocks = new ArrayList<>();
 
-    private ScriptSheet(Talk talk, Stand stand) {
-        this.talk = talk;
+    private ScriptSheet(Stand stand) {
         this.stand = stand;
         this.words = stand.words();
         this.said = TalkWords.of(stand);
     }
 
     public static Sheet of(Talk talk, Stand stand) {
-        ScriptSheet script = new ScriptSheet(talk, stand);
+        ScriptSheet script = new ScriptSheet(stand);
         talk.about().forEach(about -> script.blocks.add(new Block.Paragraph(about)));
         talk.sections().forEach(script::section);
         return new Sheet(new Sheet.Front(talk.title(), stand.words().language().code(), Sheet.Look.LARGE), script.blocks);

@@ -313,6 +313,7 @@ class FoodTableTest {
         }
 
         @Override
+        @SuppressWarnings("InputStreamSlowMultibyteRead") // Every byte is counted as it is read.
         public InputStream open() {
             return new InputStream() {
                 private byte[] row = "name,FAT,FASAT,NA\n".getBytes(StandardCharsets.UTF_8);

@@ -136,7 +136,7 @@ class RubricTest {
         Rubric rubric = rubric("lighter-rib-pot", "trim:ribs", language);
         Random random = new Random(7);
         List<String> typed = new ArrayList<>(List.of("", " ", "\n\n", "x".repeat(10_000), "fat ".repeat(2_500), "\u0000\u0007\u001b[31m fat", "1".repeat(5_000),
-                "12,34,56.78.9 g", "‮ grasa ‭", "\uD800 fat \uDC00", "½ ² ٣ ३ grams of fat", "half half half a a a of of", "%%%%", "'''n't'", "y medio"));
+                "12,34,56.78.9 g", "\u202e grasa \u202d", "\uD800 fat \uDC00", "½ ² ٣ ३ grams of fat", "half half half a a a of of", "%%%%", "'''n't'", "y medio"));
         for (int i = 0; i < 300; i++) {
             typed.add(letters(random, 1 + random.nextInt(400)));
         }

@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.food.Nutrient;
+import hobside.ledger.Basis;
+import hobside.ledger.Figure;
 import hobside.screen.Golden;
 import hobside.screen.Key;
 import hobside.screen.Keys;
@@ -177,12 +180,13 @@ class LivePlayTest {
 
     @Test
     void the_board_moves_with_the_effect_that_is_told() {
-        String start = day.playing().board().toString();
+        Figure start = day.playing().board().of(Nutrient.FASAT, Basis.SERVE);
         day.play("j").type("1 gram of saturated").play("enter");
         assertTrue(day.playing().cue().orElseThrow().key().endsWith("/effect"));
         assertTrue(day.shows("was 28.9 g") && day.shows("0.7 g less"), day.text());
+        assertTrue(day.playing().board().of(Nutrient.FASAT, Basis.SERVE).typical() < start.typical() - 0.5);
         day.play("left");
-        assertEquals(start, day.playing().board().toString());
+        assertEquals(start, day.playing().board().of(Nutrient.FASAT, Basis.SERVE));
         day.play("b");
         assertTrue(day.shows("As it is cooked here"), day.text());
         day.play("b");

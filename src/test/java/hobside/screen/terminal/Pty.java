@@ -164,12 +164,11 @@ public final class Pty implements AutoCloseable {
     public int end() throws IOException {
         long until = System.nanoTime() + TimeUnit.SECONDS.toNanos(PATIENCE_SECONDS);
         try {
+            // What is still said on the way out is kept in what was seen.
             while (readSome()) {
                 if (System.nanoTime() > until) {
                     throw new AssertionError("the program did not end; this came: " + printable(seen));
                 }
-                // What is still said on the way out is kept in what was seen.
-                continue;
             }
             return script.waitFor(PATIENCE_SECONDS, TimeUnit.SECONDS) ? script.exitValue() : -1;
         } catch (InterruptedException e) {

@@ -62,7 +62,7 @@ class SchedulerTest {
                 Outcome cut = Scheduler.shortest(problem, Effort.nodes(nodes));
                 assertTrue(cut.nodes() <= nodes);
                 assertTrue(bound(cut) <= shortest, "seed " + seed + ", nodes " + nodes + ": " + cut);
-                assertTrue(!(cut instanceof Outcome.Found) || ((Outcome.Found) cut).makespan() >= shortest);
+                assertTrue(!(cut instanceof Outcome.Found found) || found.makespan() >= shortest);
             }
         }
     }

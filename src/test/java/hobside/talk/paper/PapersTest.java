@@ -229,7 +229,7 @@ class PapersTest {
         Demo dearer = pot.with(Plan.of(new Add(Ingredient.of("more-carrots", carrots.food(), carrots.quantity()))));
         long more = -Purse.of(Scripts.stand(dearer, Bundle.STUDY)).saved();
         assertTrue(more > 0, "carrots cost something");
-        String written = Written.money(new hobside.ledger.Figure(hobside.measure.Range.exactly(more), false), CROWNS);
+        String written = Written.money(new hobside.ledger.Figure(hobside.measure.Range.exactly((double) more), false), CROWNS);
         assertTrue(onOneLine(text(Scripts.Paper.HANDOUT, dearer)).contains("That is " + written + " more."), written);
     }
 

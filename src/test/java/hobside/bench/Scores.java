@@ -1,0 +1,76 @@
+package hobside.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * How well the suite watches the pure packages, one line for each and one for all: {@code coverage FILE} reads the table of lines
+ * and branches, {@code mutation FILE} the list of mutants, as the build wrote them before.
+ */
+public final class Scores {
+
+    static final List<String> PURE = List.of("words", "measure", "food", "dish", "ledger", "advice", "guide", "talk", "stage", "practice");
+
+    private Scores() {}
+
+    public static void main(String[] args) throws IOException {
+        List<String> lines = Files.readAllLines(Path.of(args[1]));
+        System.out.println(args[0].equals("mutation") ? mutation(lines) : coverage(lines));
+    }
+
+    /** The columns are GROUP, PACKAGE, CLASS, then missed and covered: instructions, branches, lines. */
+    static String coverage(List<String> lines) {
+        Map<String, long[]> counts = new TreeMap<>();
+        for (String line : lines.subList(1, lines.size())) {
+            String[] cells = line.split(",", -1);
+            long[] row = {Long.parseLong(cells[8]), Long.parseLong(cells[7]), Long.parseLong(cells[6]), Long.parseLong(cells[5])};
+            add(counts, cells[1], row);
+        }
+        return table(counts, "lines", "branches");
+    }
+
+    /** The columns are file, class, mutator, method, line, fate, killing test. */
+    static String mutation(List<String> lines) {
+        Map<String, long[]> counts = new TreeMap<>();
+        for (String line : lines) {
+            String[] cells = line.split(",", -1);
+            boolean killed = List.of("KILLED", "TIMED_OUT", "MEMORY_ERROR", "RUN_ERROR").contains(cells[5]);
+            boolean reached = !cells[5].equals("NO_COVERAGE");
+            add(counts, cells[1], new long[] {killed ? 1 : 0, killed ? 0 : 1, reached && killed ? 1 : 0, reached && !killed ? 1 : 0});
+        }
+        return table(counts, "mutants", "of those reached");
+    }
+
+    private static void add(Map<String, long[]> counts, String name, long[] row) {
+        String[] words = name.split("\\.", -1);
+        if (words.length > 1 && PURE.contains(words[1])) {
+            for (String key : List.of(words[1], "all of them")) {
+                long[] sum = counts.computeIfAbsent(key, each -> new long[4]);
+                for (int i = 0; i < 4; i++) {
+                    sum[i] += row[i];
+                }
+            }
+        }
+    }
+
+    private static String table(Map<String, long[]> counts, String first, String second) {
+        StringBuilder table = new StringBuilder(String.format(Locale.ROOT, "%-12s %24s %24s%n", "", first, second));
+        for (String name : PURE) {
+            table.append(row(name, counts.get(name)));
+        }
+        return table.append(row("all of them", counts.get("all of them"))).toString();
+    }
+
+    private static String row(String name, long[] sum) {
+        return sum == null ? "" : String.format(Locale.ROOT, "%-12s %24s %24s%n", name, share(sum[0], sum[1]), share(sum[2], sum[3]));
+    }
+
+    private static String share(long got, long missed) {
+        return String.format(Locale.ROOT, "%d of %d, %.1f %%", got, got + missed, got + missed == 0 ? 100 : 100.0 * got / (got + missed));
+    }
+}
