@@ -114,7 +114,7 @@ public final class Hobside {
             streams.complaints().println(streams.shown().apply(failed.words()));
             return Exit.BAD_INPUT.code();
         }
-        return Opening.open(Next.to(bench(first, study, library.problems())), outside(disk, clock), given.options(), streams.complaints());
+        return Opening.open(bench(first, study, library.problems()).lookingBack(), outside(disk, clock), given.options(), streams.complaints());
     }
 
     // Named classes instead of lambdas here and in all that runs before the first picture: each lambda is linked at its first use.

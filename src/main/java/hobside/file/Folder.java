@@ -73,6 +73,17 @@ record Folder(Path root) {
         return file.toRealPath().startsWith(root.toRealPath());
     }
 
+    /** The turn to look and write in a folder of the kitchen, which is made when it is not there; a lock is never put outside the kitchen. */
+    Turn turn(Path folder) {
+        try {
+            Files.createDirectories(folder);
+            return isInside(folder) ? Turn.in(root, folder) : Turn.NONE;
+        } catch (IOException | RuntimeException told) {
+            // Whoever writes there next says why it cannot be done.
+            return Turn.NONE;
+        }
+    }
+
     private Read<RawFile> refused(Path file, String found, String expected, String remedy) {
         return new Rejected<>(List.of(fault(file, found, expected, remedy)));
     }

@@ -55,6 +55,12 @@ final class Keeper {
 
     private Saving put(byte[] bytes, Version version) throws IOException {
         prepare();
+        try (Turn turn = kitchen.turn(place.folder())) {
+            return put(turn, bytes, version);
+        }
+    }
+
+    private Saving put(Turn turn, byte[] bytes, Version version) throws IOException {
         String name = version.name();
         for (int number = 2; !isOurs(place.file(name), version, bytes); number++) {
             if (number > MOST_NAMES) {
@@ -62,7 +68,7 @@ final class Keeper {
             }
             name = SafeName.numbered(version.name(), number);
         }
-        SafeFile.replace(place.file(name), bytes);
+        SafeFile.replace(turn, place.file(name), bytes);
         String file = place.shown() + name + place.ending();
         return new Saving.Saved(Version.of(name, bytes), file, said(file, name, version));
     }
@@ -108,7 +114,9 @@ final class Keeper {
             if (Files.isSymbolicLink(file)) {
                 return new Saving.NotSaved("Not saved: " + file.getFileName() + " is a link to another place. Delete the link and save again.");
             }
-            SafeFile.replace(file, bytes);
+            try (Turn turn = kitchen.turn(place.folder())) {
+                SafeFile.replace(turn, file, bytes);
+            }
             return new Saving.Saved(Version.of(name, bytes), place.shown() + file.getFileName(),
                     "Saved in " + place.shown() + file.getFileName() + ".");
         } catch (IOException | RuntimeException fault) {

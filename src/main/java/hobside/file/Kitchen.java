@@ -5,16 +5,19 @@ import hobside.food.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 
 /**
  * The one folder that holds a user's foods, prices, dishes and scripts; copy it to a stick and it works there.
@@ -37,8 +40,11 @@ public final class Kitchen {
 
     private final Folder folder;
 
+    private final Claims claims;
+
     private Kitchen(Path folder) {
         this.folder = new Folder(folder.toAbsolutePath().normalize());
+        this.claims = new Claims(this.folder.root());
     }
 
     public static Kitchen at(Path folder) {
@@ -77,6 +83,27 @@ public final class Kitchen {
         return files(own(), problems);
     }
 
+    /**
+     * A mark of the user's foods as they stand on the disk: it is another one when a food was added, changed or taken away since, by
+     * this copy of the program or by another one.
+     */
+    public long stocked() {
+        long mark = 1;
+        if (!Files.isDirectory(own())) {
+            return mark;
+        }
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(own())) {
+            for (Path file : files) {
+                BasicFileAttributes about = Files.readAttributes(file, BasicFileAttributes.class);
+                // A sum, because the order of a folder is not fixed.
+                mark += about.isDirectory() ? 0 : (31L * file.getFileName().toString().hashCode() + about.size()) * 31 + about.lastModifiedTime().to(TimeUnit.NANOSECONDS);
+            }
+        } catch (IOException | DirectoryIteratorException unreadable) {
+            return mark;
+        }
+        return mark;
+    }
+
     /** The user's own foods, to be written and deleted. */
     public OwnFoods foods() {
         return new OwnFoods(folder, own(), scripts());
@@ -89,7 +116,12 @@ public final class Kitchen {
 
     /** The runs of the demos: rehearsals, and talks given live. */
     public Runs runs() {
-        return new Runs(folder, scripts());
+        return new Runs(folder, scripts(), claims);
+    }
+
+    /** What is being typed, and what was left so. */
+    public Slates slates() {
+        return new Slates(folder, scripts(), claims);
     }
 
     /** What was practised here, and what a trainer has prepared. */
@@ -236,8 +268,11 @@ public final class Kitchen {
 
     /** Notes which demo is being worked on. It is only a convenience: when it cannot be noted, nothing is lost and nothing is said. */
     public void remember(String name) {
-        try {
-            SafeFile.replace(scripts().resolve(LAST), name.getBytes(StandardCharsets.UTF_8));
+        try (Turn turn = folder.turn(scripts())) {
+            if (!folder.isInside(scripts())) {
+                return;
+            }
+            SafeFile.replace(turn, scripts().resolve(LAST), name.getBytes(StandardCharsets.UTF_8));
         } catch (IOException | RuntimeException notNoted) {
             return;
         }

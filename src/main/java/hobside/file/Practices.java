@@ -152,14 +152,14 @@ public final class Practices {
      */
     public Optional<String> erase(String trainee, long at) {
         Erased stone = new Erased(head(trainee, at));
-        try {
+        try (Turn turn = kitchen.turn(results())) {
             prepare(results());
             for (Path path : kitchen.list(results(), RESULT, new ArrayList<>())) {
                 if (Gathering.isOf(path.getFileName().toString(), trainee) && !Files.isSymbolicLink(path)) {
-                    SafeFile.replace(path, PracticeWriter.line(stone));
+                    SafeFile.replace(turn, path, PracticeWriter.line(stone));
                 }
             }
-            SafeFile.replace(file(trainee), PracticeWriter.line(stone));
+            SafeFile.replace(turn, file(trainee), PracticeWriter.line(stone));
             journals.remove(trainee);
             lines.remove(trainee);
             journals.put(trainee, Journal.goingOn(file(trainee), PracticeWriter.line(stone), 1));

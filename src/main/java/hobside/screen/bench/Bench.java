@@ -11,6 +11,7 @@ import hobside.screen.Frame;
 import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
+import hobside.screen.Typed;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.Work;
@@ -61,6 +62,14 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
     @Override
     public void view(Frame frame) {
         BenchView.draw(this, frame);
+    }
+
+    /** Where the cursor stands: the ingredient, or the place of the change in the plan. */
+    @Override
+    public Typed.About whereTyped() {
+        String spot = this.spot.side() == BenchAction.Side.DISH ? ingredient().map(Ingredient::id).orElse("")
+                : planIndex().map(index -> demo().plan().changes().get(index).change().slot()).orElse("");
+        return new Typed.About(desk.kept().name(), demo().dish().name(), spot);
     }
 
     public Demo demo() {
@@ -147,12 +156,17 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         return there.changed(demo().with(plan), words);
     }
 
+    /** What was being typed on this demo when the program was stopped is looked for, once the Bench is seen. */
+    public Next lookingBack() {
+        return Next.doing(this, new Work.LookForTyped(desk.kept().name(), demo().dish().name()));
+    }
+
     Next answered(Answer answer) {
         if (answer instanceof Answer.Stored stored) {
             return Next.to(with(desk.kept(stored.kept())).saying(stored.words().isEmpty() ? said : stored.words()));
         }
         if (answer instanceof Answer.Opened opened) {
-            return Next.to(of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()));
+            return of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()).lookingBack();
         }
         if (answer instanceof Answer.NotKept notKept) {
             return Next.to(with(desk.kept(desk.kept().lost())).saying(notKept.words()));
@@ -165,6 +179,9 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         }
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
+        }
+        if (answer instanceof Answer.Left left) {
+            return LeftOver.offered(this, left);
         }
         // What is answered about runs is heard by the screens that asked for it.
         return answer instanceof Answer.Choices choices ? Next.to(OpenScreen.of(this, choices)) : Next.to(this);

@@ -2,6 +2,7 @@ package hobside.screen.desk;
 
 import hobside.file.Practices;
 import hobside.file.PriceFile;
+import hobside.file.Slates;
 import hobside.file.Study;
 import hobside.food.Food;
 import hobside.practice.Entry;
@@ -35,6 +36,9 @@ public sealed interface Answer {
 
     /** A demo that has been opened. */
     record Opened(Demo demo, Desk.Kept kept, String words) implements Answer {}
+
+    /** Something was being typed when the program was stopped; when, as it is written. */
+    record Left(Slates.Left left, String when) implements Answer {}
 
     /** A step could not be put away: the work is in the program only, until it can be. */
     record NotKept(String words) implements Answer {}
