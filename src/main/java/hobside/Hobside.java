@@ -114,7 +114,7 @@ public final class Hobside {
             streams.complaints().println(streams.shown().apply(failed.words()));
             return Exit.BAD_INPUT.code();
         }
-        return Opening.open(bench(first, study, library.problems()).lookingBack(), outside(disk, clock), given.options(), streams.complaints());
+        return Opening.open(opening(first, bench(first, study, library.problems())), outside(disk, clock), given.options(), streams.complaints());
     }
 
     // Named classes instead of lambdas here and in all that runs before the first picture: each lambda is linked at its first use.
@@ -171,6 +171,10 @@ public final class Hobside {
         }
         Demo dish = Kitchen.bundled(FIRST_DISH, study.shelf());
         return Bench.of(Desk.of(study, dish, Desk.Kept.NOT_YET), first instanceof Answer.Failed failed ? failed.words() : trouble);
+    }
+
+    private static Next opening(Answer first, Bench bench) {
+        return first instanceof Answer.Opened opened ? bench.opening(opened.missing()) : bench.lookingBack();
     }
 
     private static int warmUp(List<List<String>> visits) throws IOException {

@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Keeps documents in one folder of a kitchen, and looks before it writes. */
@@ -47,7 +48,7 @@ final class Keeper {
     Saving save(byte[] bytes, Version version) {
         String name = SafeName.isSafe(version.name()) ? version.name() : SafeName.of(version.name());
         try {
-            return put(bytes, new Version(name, version.content()));
+            return put(bytes, new Version(name, version.content(), version.damaged()));
         } catch (IOException | RuntimeException fault) {
             return new Saving.NotSaved(SafeFile.said(fault, place.file(name)));
         }
@@ -68,10 +69,32 @@ final class Keeper {
             }
             name = SafeName.numbered(version.name(), number);
         }
+        boolean over = version.damaged() && name.equals(version.name()) && Files.exists(place.file(name), LinkOption.NOFOLLOW_LINKS);
+        String beside = over ? keptBeside(turn, place.file(name)) : "";
         SafeFile.replace(turn, place.file(name), bytes);
         String file = place.shown() + name + place.ending();
-        return new Saving.Saved(Version.of(name, bytes), file, said(file, name, version));
+        return new Saving.Saved(Version.of(name, bytes), file, said(file, name, version) + beside);
     }
+
+    /** The bytes of a damaged file go to a name of their own before anything takes its place; a copy that is there is never overwritten. */
+    private String keptBeside(Turn turn, Path file) throws IOException {
+        byte[] damaged = Files.readAllBytes(file);
+        for (int number = 1; number <= MOST_NAMES; number++) {
+            Path beside = file.resolveSibling(file.getFileName() + DAMAGED + number);
+            boolean taken = Files.exists(beside, LinkOption.NOFOLLOW_LINKS);
+            boolean same = taken && Files.isRegularFile(beside, LinkOption.NOFOLLOW_LINKS) && Arrays.equals(damaged, Files.readAllBytes(beside));
+            if (!taken) {
+                SafeFile.replace(turn, beside, damaged);
+            }
+            if (!taken || same) {
+                return " The damaged file is kept as " + place.shown() + beside.getFileName() + ".";
+            }
+        }
+        throw new IOException("there are a thousand damaged copies already");
+    }
+
+    /** Stands behind the whole name, so that no reader takes the file for a document. */
+    static final String DAMAGED = ".damaged-";
 
     private static String said(String file, String name, Version version) {
         if (name.equals(version.name())) {

@@ -213,10 +213,10 @@ public final class Kitchen {
             return DemoReader.read(Bundled.file(dish.file()), shelf);
         }
         Read<RawFile> file = folder.read(own().resolve("dishes").resolve(Path.of(dish.file()).getFileName().toString()));
-        return file.value().isPresent() ? DemoReader.read(file.value().get(), shelf) : new Rejected<>(file.problems());
+        return file.value().isPresent() ? DemoReader.salvage(file.value().get(), shelf) : new Rejected<>(file.problems());
     }
 
-    /** A dish or demo that the user names: a file anywhere, a saved demo, or a bundled dish. */
+    /** A dish or demo that the user names: a file anywhere, a saved demo, or a bundled dish. A damaged one is refused: nobody is there to be told. */
     public Read<Demo> demo(String name, Shelf shelf) {
         String bundled = "foods/dishes/" + name + ".json";
         if (Files.isRegularFile(pathOrHere(name))) {
@@ -224,7 +224,8 @@ public final class Kitchen {
             return file.value().isPresent() ? DemoReader.read(file.value().get(), shelf) : new Rejected<>(file.problems());
         }
         if (isSaved(name)) {
-            return open(name, shelf).map(Opened::demo);
+            Read<Demo> saved = open(name, shelf).map(Opened::demo);
+            return saved instanceof Salvaged ? new Rejected<>(saved.problems()) : saved;
         }
         if (Bundled.DISHES.contains(bundled)) {
             return DemoReader.read(Bundled.file(bundled), shelf);
@@ -294,7 +295,7 @@ public final class Kitchen {
 
     private static final String LAST = ".last-worked-on";
 
-    /** Reads a saved demo by the name of its file. */
+    /** Reads a saved demo by the name of its file; a damaged one as far as it can be trusted ({@link Salvaged}). */
     public Read<Opened> open(String name, Shelf shelf) {
         if (!SafeName.isSafe(name)) {
             return new Rejected<>(List.of(new InputProblem("scripts", 0, "", Shown.quoted(name), "the name of a saved demo, of a-z, 0-9 and -",
@@ -304,9 +305,9 @@ public final class Kitchen {
         if (file.value().isEmpty()) {
             return new Rejected<>(file.problems());
         }
-        Read<Demo> read = DemoReader.read(file.value().get(), shelf);
-        return read.value().isPresent() ? new Loaded<>(new Opened(read.value().get(), Version.of(name, file.value().get().bytes())))
-                : new Rejected<>(read.problems());
+        Version version = Version.of(name, file.value().get().bytes());
+        Read<Demo> read = DemoReader.salvage(file.value().get(), shelf);
+        return read instanceof Loaded<Demo> sound ? new Loaded<>(new Opened(sound.content(), version)) : read.map(demo -> new Opened(demo, version.asDamaged()));
     }
 
     /**

@@ -32,10 +32,11 @@ public final class OwnPrices {
             Read<RawFile> file = kitchen.read(path);
             problems.addAll(file.problems());
             if (file.value().isPresent()) {
-                Read<PriceList> list = PriceReader.read(file.value().get(), shelf);
+                Read<PriceList> list = PriceReader.salvage(file.value().get(), shelf);
                 problems.addAll(list.problems());
                 if (list.value().isPresent()) {
-                    lists.add(new PriceFile(list.value().get(), Optional.of(Version.of(nameOf(path), file.value().get().bytes()))));
+                    Version version = Version.of(nameOf(path), file.value().get().bytes());
+                    lists.add(new PriceFile(list.value().get(), Optional.of(list instanceof Salvaged ? version.asDamaged() : version)));
                 }
             }
         }

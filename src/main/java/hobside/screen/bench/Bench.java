@@ -16,6 +16,7 @@ import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.Work;
 import hobside.screen.open.OpenScreen;
+import hobside.screen.read.ReadScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -161,12 +162,24 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         return Next.doing(this, new Work.LookForTyped(desk.kept().name(), demo().dish().name()));
     }
 
+    /** The first sight of a demo; what a damaged file lacks is told before anything else. */
+    public Next opening(List<String> missing) {
+        if (missing.isEmpty()) {
+            return lookingBack();
+        }
+        List<String> lines = new ArrayList<>(List.of("This file is damaged. What is on the bench is what could be read of it, as it was written;", "the figures are those of what is there. Not there:", ""));
+        missing.forEach(each -> lines.add("- " + each));
+        lines.addAll(List.of("", "The file itself is as it was. The first change is saved in its place, and the damaged one is",
+                "kept beside it under a name that ends in .damaged-1: it is text, and can be mended by hand."));
+        return lookingBack().over(bench -> ReadScreen.text(bench, "Opened in part", lines));
+    }
+
     Next answered(Answer answer) {
         if (answer instanceof Answer.Stored stored) {
             return Next.to(with(desk.kept(stored.kept())).saying(stored.words().isEmpty() ? said : stored.words()));
         }
         if (answer instanceof Answer.Opened opened) {
-            return of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()).lookingBack();
+            return of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()).opening(opened.missing());
         }
         if (answer instanceof Answer.NotKept notKept) {
             return Next.to(with(desk.kept(desk.kept().lost())).saying(notKept.words()));

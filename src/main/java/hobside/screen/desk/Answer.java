@@ -34,8 +34,21 @@ public sealed interface Answer {
     /** What can be opened, newest demos first; and sentences about files that could not be read. */
     record Choices(List<Choice> choices, List<String> troubles) implements Answer {}
 
-    /** A demo that has been opened. */
-    record Opened(Demo demo, Desk.Kept kept, String words) implements Answer {}
+    /**
+     * A demo that has been opened.
+     *
+     * @param missing what of a damaged file could not be read, a sentence each; none for a sound one
+     */
+    record Opened(Demo demo, Desk.Kept kept, String words, List<String> missing) implements Answer {
+
+        public Opened {
+            missing = List.copyOf(missing);
+        }
+
+        public Opened(Demo demo, Desk.Kept kept, String words) {
+            this(demo, kept, words, List.of());
+        }
+    }
 
     /** Something was being typed when the program was stopped; when, as it is written. */
     record Left(Slates.Left left, String when) implements Answer {}

@@ -4,6 +4,7 @@ import hobside.talk.Demo;
 import hobside.file.Kitchen;
 import hobside.file.Library;
 import hobside.file.Read;
+import hobside.file.Salvaged;
 import hobside.file.Saving;
 import hobside.file.Scripts;
 import hobside.file.Study;
@@ -76,7 +77,6 @@ public final class DiskWork implements EffectRunner {
         if (work instanceof Work.Stock stock) {
             Stocking.Done done = new Stocking(kitchen, study, clock).carryOut(stock);
             study = done.study();
-            stocked = kitchen.stocked();
             return done.answer();
         }
         if (work instanceof Work.Running run) {
@@ -172,12 +172,18 @@ public final class DiskWork implements EffectRunner {
         }
         versions.put(name, read.value().get().version());
         remember(name);
-        return new Answer.Opened(read.value().get().demo(), new Desk.Kept(name, "kept in " + name), "Opened " + name + ".");
+        Desk.Kept kept = new Desk.Kept(name, "kept in " + name);
+        return read instanceof Salvaged<Kitchen.Opened> part
+                ? new Answer.Opened(part.content().demo(), kept, "Opened " + name + " in part: the file is damaged.", part.missing())
+                : new Answer.Opened(read.value().get().demo(), kept, "Opened " + name + ".");
     }
 
     private Answer dish(Answer.Choice choice) {
         boolean own = choice.kind() == Answer.Kind.OWN_DISH;
         Read<Demo> read = kitchen.dish(new Kitchen.DishFile(choice.name(), choice.title(), own), study.shelf());
+        if (read instanceof Salvaged<Demo> part) {
+            return new Answer.Opened(part.content(), Desk.Kept.NOT_YET, "Opened in part: the file of this dish is damaged.", part.missing());
+        }
         return read.value().<Answer>map(demo -> new Answer.Opened(demo, Desk.Kept.NOT_YET, "This is the dish as it is cooked here. Choose an ingredient and press Enter."))
                 .orElseGet(() -> new Answer.Failed("Not opened, and left as it is. " + read.problems().get(0).written()));
     }
