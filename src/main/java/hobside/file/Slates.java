@@ -211,7 +211,12 @@ public final class Slates {
         return raw.isEmpty() ? Optional.empty() : read(raw.get().bytes(), which);
     }
 
-    static Optional<Left> read(byte[] bytes, int which) {
+    /** What stands on a slate, from its bytes: for those who look at a kitchen from outside. */
+    public static Optional<Left> on(byte[] bytes) {
+        return read(bytes, 0);
+    }
+
+    private static Optional<Left> read(byte[] bytes, int which) {
         Optional<Left> one = sideOf(bytes, 0, which);
         Optional<Left> other = sideOf(bytes, SIDE, which);
         boolean second = other.isPresent() && (one.isEmpty() || other.get().number() > one.get().number());
