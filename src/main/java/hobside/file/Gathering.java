@@ -79,10 +79,7 @@ final class Gathering {
         List<InputProblem> problems = new ArrayList<>();
         int[] counted = new int[2];
         try {
-            Files.createDirectories(into);
-            if (!home.isInside(into)) {
-                throw new IOException("the folder leads out of the kitchen");
-            }
+            home.make(into);
             for (Path path : logs(from, problems)) {
                 Read<RawFile> file = new Folder(from).read(path);
                 problems.addAll(file.problems());

@@ -119,10 +119,7 @@ final class Keeper {
 
     /** The folder is made when it is first needed; a link in its place must not lead out of the kitchen. */
     void prepare() throws IOException {
-        Files.createDirectories(place.folder());
-        if (!kitchen.isInside(place.folder())) {
-            throw new IOException("the folder " + place.shown() + " leads out of the kitchen");
-        }
+        kitchen.make(place.folder());
     }
 
     Saving write(String name, String extension, byte[] bytes) {

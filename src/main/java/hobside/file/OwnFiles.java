@@ -61,10 +61,7 @@ final class OwnFiles {
         }
         Path file = place(kind, name);
         try {
-            Files.createDirectories(file.getParent());
-            if (!kitchen.isInside(file.getParent())) {
-                throw new IOException("the folder leads out of the kitchen");
-            }
+            kitchen.make(file.getParent());
             try (Turn turn = kitchen.turn(file.getParent())) {
                 if (!isFree(kind, name)) {
                     return new Saving.NotSaved("Not saved: there is a file " + kind.file(name) + " already. Bring it in again under another name.");

@@ -112,10 +112,7 @@ public final class OwnFoods {
             return new Saving.NotSaved("Not saved: it could not be read back. " + check.problems().stream().map(InputProblem::written).findFirst().orElse(""));
         }
         try {
-            Files.createDirectories(own);
-            if (!kitchen.isInside(own)) {
-                throw new IOException("the folder of own foods leads out of the kitchen");
-            }
+            kitchen.make(own);
             SafeFile.replace(turn, file, text.getBytes(StandardCharsets.UTF_8));
             return new Saving.Saved(Version.fresh(food.id()), shown(file), food.name() + " is on the shelf (" + shown(file) + ").");
         } catch (IOException | RuntimeException fault) {

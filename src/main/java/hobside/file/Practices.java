@@ -126,10 +126,7 @@ public final class Practices {
     }
 
     private void prepare(Path inside) throws IOException {
-        Files.createDirectories(inside);
-        if (!kitchen.isInside(inside)) {
-            throw new IOException("the folder practice/ leads out of the kitchen");
-        }
+        kitchen.make(inside);
     }
 
     /** Everything that was practised in this kitchen. Nothing is written, whatever is found. */

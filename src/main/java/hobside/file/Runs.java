@@ -129,10 +129,7 @@ public final class Runs {
     }
 
     private void prepare() throws IOException {
-        Files.createDirectories(scripts);
-        if (!kitchen.isInside(scripts)) {
-            throw new IOException("the folder scripts/ leads out of the kitchen");
-        }
+        kitchen.make(scripts);
     }
 
     private Journal fresh(String name) throws IOException {

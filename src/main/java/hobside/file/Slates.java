@@ -100,10 +100,7 @@ public final class Slates {
             return true;
         }
         close();
-        Files.createDirectories(scripts);
-        if (!kitchen.isInside(scripts)) {
-            throw new IOException("the folder scripts/ leads out of the kitchen");
-        }
+        kitchen.make(scripts);
         if (place == 0 && !chosen()) {
             return false;
         }
