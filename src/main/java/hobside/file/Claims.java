@@ -9,6 +9,7 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -77,6 +78,11 @@ final class Claims {
         if (held.isEmpty()) {
             close();
         }
+    }
+
+    /** Gives everything back, as the system does when the program ends. */
+    void giveAll() {
+        List.copyOf(held.keySet()).forEach(this::give);
     }
 
     private void close() {

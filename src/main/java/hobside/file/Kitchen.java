@@ -124,6 +124,11 @@ public final class Kitchen {
         return new Slates(folder, scripts(), claims);
     }
 
+    /** Lets go of what this copy of the program holds here, a live run or a half-typed text, as the system does when it ends. */
+    public void letGo() {
+        claims.giveAll();
+    }
+
     /** What was practised here, and what a trainer has prepared. */
     public Practices practices() {
         return new Practices(folder, folder.root().resolve("practice"));
