@@ -131,7 +131,7 @@ public final class Hobside {
             return Exit.BAD_INPUT.code();
         }
         Bench bench = bench(first, study, library.problems());
-        return Opening.open(Next.to(told.isEmpty() ? bench : bench.saying(told)), outside(disk, clock), given.options(), streams.complaints());
+        return Opening.open(opening(first, told.isEmpty() ? bench : bench.saying(told)), outside(disk, clock), given.options(), streams.complaints());
     }
 
     // Named classes instead of lambdas here and in all that runs before the first picture: each lambda is linked at its first use.
@@ -193,6 +193,10 @@ public final class Hobside {
         }
         Demo dish = Kitchen.bundled(FIRST_DISH, study.shelf());
         return Bench.of(Desk.of(study, dish, Desk.Kept.NOT_YET), first instanceof Answer.Failed failed ? failed.words() : trouble);
+    }
+
+    private static Next opening(Answer first, Bench bench) {
+        return first instanceof Answer.Opened opened ? bench.opening(opened.missing()) : bench.lookingBack();
     }
 
     private static int warmUp(List<List<String>> visits) throws IOException {

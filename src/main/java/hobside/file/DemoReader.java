@@ -4,11 +4,15 @@ import hobside.talk.Demo;
 import hobside.dish.Dish;
 import hobside.dish.Plan;
 import hobside.food.Shelf;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads a demo, or a dish by itself, which may bring a plan along. Foods that are not on the shelf are a problem, never dropped. */
 public final class DemoReader {
+
+    /** The kind stands in the first bytes. */
+    private static final int HEAD = 100;
 
     static final String DISH = "dish/1";
     static final String DEMO = "demo/1";
@@ -33,6 +37,17 @@ public final class DemoReader {
         Problems problems = new Problems(file);
         Optional<Demo> dish = demoOrDish(PackedTree.read(page), shelf, problems);
         return Read.of(problems.isEmpty() ? dish : Optional.empty(), problems);
+    }
+
+    /** The same, and of a damaged file what can be trusted: every change that is there is as it was written, and the dish is whole. */
+    public static Read<Demo> salvage(RawFile file, Shelf shelf) {
+        Read<Demo> strict = read(file, shelf);
+        if (strict.value().isPresent()) {
+            return strict;
+        }
+        boolean dish = new String(file.bytes(), 0, Math.min(HEAD, file.bytes().length), StandardCharsets.UTF_8).contains('"' + DISH + '"');
+        String kind = dish ? DISH : DEMO;
+        return Salvage.of(file, strict, dish ? Parts.DISH : Parts.DEMO, (tree, problems) -> Kind.of(tree, List.of(kind), problems).flatMap(sound -> demoOrDish(sound, shelf, problems)));
     }
 
     private static Optional<Demo> demoOrDish(Json.Obj tree, Shelf shelf, Problems problems) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -71,6 +72,40 @@ record Folder(Path root) {
 
     boolean isInside(Path file) throws IOException {
         return file.toRealPath().startsWith(root.toRealPath());
+    }
+
+    /** Makes a folder of the kitchen if it is not there, one level after the other, so that none is made behind a link that leads out. */
+    void make(Path folder) throws IOException {
+        Files.createDirectories(root);
+        Path at = root;
+        for (Path part : root.relativize(folder)) {
+            at = at.resolve(part);
+            if (!Files.exists(at, LinkOption.NOFOLLOW_LINKS)) {
+                made(at);
+            }
+            if (!isInside(at)) {
+                throw new IOException("the folder " + nameOf(at) + " leads out of the kitchen");
+            }
+        }
+    }
+
+    private static void made(Path folder) throws IOException {
+        try {
+            Files.createDirectory(folder);
+        } catch (FileAlreadyExistsException byAnotherCopy) {
+            return;
+        }
+    }
+
+    /** The turn to look and write in a folder of the kitchen, which is made when it is not there; a lock is never put outside the kitchen. */
+    Turn turn(Path folder) {
+        try {
+            make(folder);
+            return Turn.in(root, folder);
+        } catch (IOException | RuntimeException told) {
+            // Whoever writes there next says why it cannot be done.
+            return Turn.NONE;
+        }
     }
 
     private Read<RawFile> refused(Path file, String found, String expected, String remedy) {

@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
 /** Reads food records: one object each, from a file of foods or from the inline foods of a dish. */
 final class FoodReader {
 
+    private static final List<String> KINDS = List.of("foods/1");
     private static final Keys FILE_KEYS = Keys.of("hobside", "group", "note", "foods");
     private static final Keys KEYS = Keys.of("id", "name", "also", "group", "source", "melts", "edible", "lean", "parts", "per100g",
             "packet", "overruled", "asPublished", "fatEnergy", "density", "measures", "allergens", "cautions");
@@ -41,8 +42,23 @@ final class FoodReader {
 
     /** The records of a file of foods, as far as they are sound. */
     static List<FoodRecord> file(RawFile file, Problems problems) {
-        return Kind.of(file, List.of("foods/1"), problems)
-                .flatMap(tree -> Fields.of(tree, Where.TOP, FILE_KEYS, problems))
+        return Kind.of(file, KINDS, problems).map(tree -> records(tree, problems)).orElse(List.of());
+    }
+
+    /** The tree of a file of foods; of a damaged one what can be read of it, with its problems. */
+    static Optional<Json.Obj> tree(RawFile file, Problems problems) {
+        Optional<Json.Obj> sound = Kind.of(file, KINDS, problems);
+        if (sound.isPresent() || file.bytes().length > RawFile.MOST_BYTES) {
+            return sound;
+        }
+        JsonRest.Rest rest = JsonHoles.read(file.bytes());
+        return rest.tree().filter(tree -> tree instanceof Json.Obj object && Parts.FOODS.isSoundBefore(object, rest.open())).map(tree -> (Json.Obj) tree)
+                .filter(tree -> KINDS.contains(Kind.word(tree)));
+    }
+
+    /** The records of such a tree, as far as they are sound. */
+    static List<FoodRecord> records(Json.Obj tree, Problems problems) {
+        return Fields.of(tree, Where.TOP, FILE_KEYS, problems)
                 .map(fields -> new FoodReader(fields.textOr("group", Limits.ID, "own")).all(fields))
                 .orElse(List.of());
     }

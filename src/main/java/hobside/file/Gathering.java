@@ -79,15 +79,12 @@ final class Gathering {
         List<InputProblem> problems = new ArrayList<>();
         int[] counted = new int[2];
         try {
-            Files.createDirectories(into);
-            if (!home.isInside(into)) {
-                throw new IOException("the folder leads out of the kitchen");
-            }
+            home.make(into);
             for (Path path : logs(from, problems)) {
                 Read<RawFile> file = new Folder(from).read(path);
                 problems.addAll(file.problems());
                 if (file.value().isPresent()) {
-                    counted[copied(path.getFileName().toString(), file.value().get().bytes(), into) ? 0 : 1]++;
+                    counted[copied(path.getFileName().toString(), file.value().get().bytes(), into, home) ? 0 : 1]++;
                 }
             }
         } catch (IOException | RuntimeException fault) {
@@ -95,17 +92,23 @@ final class Gathering {
         }
         Practices.Found found = read(into);
         problems.addAll(found.problems());
-        problems.addAll(cleared(into, found.results()));
+        problems.addAll(cleared(into, home, found.results()));
         return new Practices.Gathered(counted[0], counted[1], new Practices.Found(found.results(), problems.stream().distinct().toList()));
     }
 
     /** Puts a log beside the others; false when just these bytes are there already. */
-    private static boolean copied(String name, byte[] bytes, Path into) throws IOException {
+    private static boolean copied(String name, byte[] bytes, Path into, Folder home) throws IOException {
+        try (Turn turn = home.turn(into)) {
+            return copied(turn, name, bytes, into);
+        }
+    }
+
+    private static boolean copied(Turn turn, String name, byte[] bytes, Path into) throws IOException {
         String bare = name.substring(0, name.length() - RESULT.length());
         for (int copy = 1; copy <= MOST_COPIES; copy++) {
             Path file = into.resolve(copy == 1 ? name : bare + "-" + copy + RESULT);
             if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-                SafeFile.replace(file, bytes);
+                SafeFile.replace(turn, file, bytes);
                 return true;
             }
             if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && Version.Content.of(Files.readAllBytes(file)).equals(Version.Content.of(bytes))) {
@@ -116,17 +119,19 @@ final class Gathering {
     }
 
     /** What a tombstone has taken away does not stay on the disk either: the logs of that trainee are replaced by what is left. */
-    private static List<InputProblem> cleared(Path into, Results results) {
+    private static List<InputProblem> cleared(Path into, Folder home, Results results) {
         List<InputProblem> problems = new ArrayList<>();
         for (Entry entry : results.entries()) {
             if (entry instanceof Erased stone) {
-                clear(into, stone, problems);
+                try (Turn turn = home.turn(into)) {
+                    clear(turn, into, stone, problems);
+                }
             }
         }
         return problems;
     }
 
-    private static void clear(Path into, Erased stone, List<InputProblem> problems) {
+    private static void clear(Turn turn, Path into, Erased stone, List<InputProblem> problems) {
         for (Path path : new Folder(into).list(into, RESULT, problems)) {
             Optional<RawFile> raw = isOf(path.getFileName().toString(), stone.trainee()) ? new Folder(into).read(path).value() : Optional.empty();
             List<Entry> before = raw.map(file -> PracticeReader.read(file).entries()).orElse(List.of());
@@ -136,7 +141,7 @@ final class Gathering {
             boolean holdsOld = before.stream().anyMatch(each -> !after.contains(each));
             try {
                 if (holdsOld) {
-                    SafeFile.replace(path, written(after));
+                    SafeFile.replace(turn, path, written(after));
                 }
             } catch (IOException | RuntimeException fault) {
                 problems.add(new InputProblem(Shown.of(path.toString()), 0, "", SafeFile.why(fault, path), "a file that may be replaced", "delete it by hand"));

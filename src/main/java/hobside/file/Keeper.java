@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 /** Keeps documents in one folder of a kitchen, and looks before it writes. */
@@ -47,7 +48,7 @@ final class Keeper {
     Saving save(byte[] bytes, Version version) {
         String name = SafeName.isSafe(version.name()) ? version.name() : SafeName.of(version.name());
         try {
-            return put(bytes, new Version(name, version.content()));
+            return put(bytes, new Version(name, version.content(), version.damaged()));
         } catch (IOException | RuntimeException fault) {
             return new Saving.NotSaved(SafeFile.said(fault, place.file(name)));
         }
@@ -55,6 +56,12 @@ final class Keeper {
 
     private Saving put(byte[] bytes, Version version) throws IOException {
         prepare();
+        try (Turn turn = kitchen.turn(place.folder())) {
+            return put(turn, bytes, version);
+        }
+    }
+
+    private Saving put(Turn turn, byte[] bytes, Version version) throws IOException {
         String name = version.name();
         for (int number = 2; !isOurs(place.file(name), version, bytes); number++) {
             if (number > MOST_NAMES) {
@@ -62,10 +69,32 @@ final class Keeper {
             }
             name = SafeName.numbered(version.name(), number);
         }
-        SafeFile.replace(place.file(name), bytes);
+        boolean over = version.damaged() && name.equals(version.name()) && Files.exists(place.file(name), LinkOption.NOFOLLOW_LINKS);
+        String beside = over ? keptBeside(turn, place.file(name)) : "";
+        SafeFile.replace(turn, place.file(name), bytes);
         String file = place.shown() + name + place.ending();
-        return new Saving.Saved(Version.of(name, bytes), file, said(file, name, version));
+        return new Saving.Saved(Version.of(name, bytes), file, said(file, name, version) + beside);
     }
+
+    /** The bytes of a damaged file go to a name of their own before anything takes its place; a copy that is there is never overwritten. */
+    private String keptBeside(Turn turn, Path file) throws IOException {
+        byte[] damaged = Files.readAllBytes(file);
+        for (int number = 1; number <= MOST_NAMES; number++) {
+            Path beside = file.resolveSibling(file.getFileName() + DAMAGED + number);
+            boolean taken = Files.exists(beside, LinkOption.NOFOLLOW_LINKS);
+            boolean same = taken && Files.isRegularFile(beside, LinkOption.NOFOLLOW_LINKS) && Arrays.equals(damaged, Files.readAllBytes(beside));
+            if (!taken) {
+                SafeFile.replace(turn, beside, damaged);
+            }
+            if (!taken || same) {
+                return " The damaged file is kept as " + place.shown() + beside.getFileName() + ".";
+            }
+        }
+        throw new IOException("there are a thousand damaged copies already");
+    }
+
+    /** Stands behind the whole name, so that no reader takes the file for a document. */
+    static final String DAMAGED = ".damaged-";
 
     private static String said(String file, String name, Version version) {
         if (name.equals(version.name())) {
@@ -90,10 +119,7 @@ final class Keeper {
 
     /** The folder is made when it is first needed; a link in its place must not lead out of the kitchen. */
     void prepare() throws IOException {
-        Files.createDirectories(place.folder());
-        if (!kitchen.isInside(place.folder())) {
-            throw new IOException("the folder " + place.shown() + " leads out of the kitchen");
-        }
+        kitchen.make(place.folder());
     }
 
     Saving write(String name, String extension, byte[] bytes) {
@@ -108,7 +134,9 @@ final class Keeper {
             if (Files.isSymbolicLink(file)) {
                 return new Saving.NotSaved("Not saved: " + file.getFileName() + " is a link to another place. Delete the link and save again.");
             }
-            SafeFile.replace(file, bytes);
+            try (Turn turn = kitchen.turn(place.folder())) {
+                SafeFile.replace(turn, file, bytes);
+            }
             return new Saving.Saved(Version.of(name, bytes), place.shown() + file.getFileName(),
                     "Saved in " + place.shown() + file.getFileName() + ".");
         } catch (IOException | RuntimeException fault) {

@@ -22,6 +22,11 @@ final class Kind {
         return isWanted(object, wanted, problems) ? Optional.of(object) : Optional.empty();
     }
 
+    /** A tree that was read otherwise; empty, with a problem, when it is another kind of file. */
+    static Optional<Json.Obj> of(Json.Obj tree, List<String> wanted, Problems problems) {
+        return isWanted(tree, wanted, problems) ? Optional.of(tree) : Optional.empty();
+    }
+
     /** The kind that an object says it is; empty when it says nothing. */
     static String word(Json.Obj object) {
         Json kind = object.find("hobside");

@@ -5,16 +5,19 @@ import hobside.food.Shelf;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 
 /**
  * The one folder that holds a user's foods, prices, dishes and scripts; copy it to a stick and it works there.
@@ -37,8 +40,11 @@ public final class Kitchen {
 
     private final Folder folder;
 
+    private final Claims claims;
+
     private Kitchen(Path folder) {
         this.folder = new Folder(folder.toAbsolutePath().normalize());
+        this.claims = new Claims(this.folder.root());
     }
 
     public static Kitchen at(Path folder) {
@@ -77,6 +83,27 @@ public final class Kitchen {
         return files(own(), problems);
     }
 
+    /**
+     * A mark of the user's foods as they stand on the disk: it is another one when a food was added, changed or taken away since, by
+     * this copy of the program or by another one.
+     */
+    public long stocked() {
+        long mark = 1;
+        if (!Files.isDirectory(own())) {
+            return mark;
+        }
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(own())) {
+            for (Path file : files) {
+                BasicFileAttributes about = Files.readAttributes(file, BasicFileAttributes.class);
+                // A sum, because the order of a folder is not fixed.
+                mark += about.isDirectory() ? 0 : (31L * file.getFileName().toString().hashCode() + about.size()) * 31 + about.lastModifiedTime().to(TimeUnit.NANOSECONDS);
+            }
+        } catch (IOException | DirectoryIteratorException unreadable) {
+            return mark;
+        }
+        return mark;
+    }
+
     /** The user's own foods, to be written and deleted. */
     public OwnFoods foods() {
         return new OwnFoods(folder, own(), scripts());
@@ -89,7 +116,17 @@ public final class Kitchen {
 
     /** The runs of the demos: rehearsals, and talks given live. */
     public Runs runs() {
-        return new Runs(folder, scripts());
+        return new Runs(folder, scripts(), claims);
+    }
+
+    /** What is being typed, and what was left so. */
+    public Slates slates() {
+        return new Slates(folder, scripts(), claims);
+    }
+
+    /** Lets go of what this copy of the program holds here, a live run or a half-typed text, as the system does when it ends. */
+    public void letGo() {
+        claims.giveAll();
     }
 
     /** What was practised here, and what a trainer has prepared. */
@@ -181,10 +218,10 @@ public final class Kitchen {
             return DemoReader.bundled(dish.file(), shelf);
         }
         Read<RawFile> file = folder.read(own().resolve("dishes").resolve(Path.of(dish.file()).getFileName().toString()));
-        return file.value().isPresent() ? DemoReader.read(file.value().get(), shelf) : new Rejected<>(file.problems());
+        return file.value().isPresent() ? DemoReader.salvage(file.value().get(), shelf) : new Rejected<>(file.problems());
     }
 
-    /** A dish or demo that the user names: a file anywhere, a saved demo, or a bundled dish. */
+    /** A dish or demo that the user names: a file anywhere, a saved demo, or a bundled dish. A damaged one is refused: nobody is there to be told. */
     public Read<Demo> demo(String name, Shelf shelf) {
         String bundled = "foods/dishes/" + name + ".json";
         if (Files.isRegularFile(pathOrHere(name))) {
@@ -192,7 +229,8 @@ public final class Kitchen {
             return file.value().isPresent() ? DemoReader.read(file.value().get(), shelf) : new Rejected<>(file.problems());
         }
         if (isSaved(name)) {
-            return open(name, shelf).map(Opened::demo);
+            Read<Demo> saved = open(name, shelf).map(Opened::demo);
+            return saved instanceof Salvaged ? new Rejected<>(saved.problems()) : saved;
         }
         if (Bundled.DISHES.contains(bundled)) {
             return DemoReader.bundled(bundled, shelf);
@@ -239,8 +277,11 @@ public final class Kitchen {
 
     /** Notes which demo is being worked on. It is only a convenience: when it cannot be noted, nothing is lost and nothing is said. */
     public void remember(String name) {
-        try {
-            SafeFile.replace(scripts().resolve(LAST), name.getBytes(StandardCharsets.UTF_8));
+        try (Turn turn = folder.turn(scripts())) {
+            if (!folder.isInside(scripts())) {
+                return;
+            }
+            SafeFile.replace(turn, scripts().resolve(LAST), name.getBytes(StandardCharsets.UTF_8));
         } catch (IOException | RuntimeException notNoted) {
             return;
         }
@@ -262,7 +303,7 @@ public final class Kitchen {
 
     private static final String LAST = ".last-worked-on";
 
-    /** Reads a saved demo by the name of its file. */
+    /** Reads a saved demo by the name of its file; a damaged one as far as it can be trusted ({@link Salvaged}). */
     public Read<Opened> open(String name, Shelf shelf) {
         if (!SafeName.isSafe(name)) {
             return new Rejected<>(List.of(new InputProblem("scripts", 0, "", Shown.quoted(name), "the name of a saved demo, of a-z, 0-9 and -",
@@ -272,9 +313,9 @@ public final class Kitchen {
         if (file.value().isEmpty()) {
             return new Rejected<>(file.problems());
         }
-        Read<Demo> read = DemoReader.read(file.value().get(), shelf);
-        return read.value().isPresent() ? new Loaded<>(new Opened(read.value().get(), Version.of(name, file.value().get().bytes())))
-                : new Rejected<>(read.problems());
+        Version version = Version.of(name, file.value().get().bytes());
+        Read<Demo> read = DemoReader.salvage(file.value().get(), shelf);
+        return read instanceof Loaded<Demo> sound ? new Loaded<>(new Opened(sound.content(), version)) : read.map(demo -> new Opened(demo, version.asDamaged()));
     }
 
     /**

@@ -69,13 +69,14 @@ public final class Moving {
     }
 
     private static Moved copied(Kitchen from, Kitchen to) {
+        Folder home = new Folder(to.folder());
         List<String> left = new ArrayList<>();
         int copied = 0;
         for (String part : OWN) {
             for (Path file : files(from.folder().resolve(part))) {
                 Path target = to.folder().resolve(from.folder().relativize(file).toString());
                 try {
-                    copied += copy(file, target) ? 1 : 0;
+                    copied += copy(file, target, home) ? 1 : 0;
                 } catch (IOException | RuntimeException fault) {
                     left.add(Shown.of(from.folder().relativize(file).toString()));
                 }
@@ -99,17 +100,16 @@ public final class Moving {
         }
     }
 
-    private static boolean copy(Path file, Path target) throws IOException {
-        if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
-            return false;
-        }
-        Files.createDirectories(target.getParent());
-        try (InputStream in = Files.newInputStream(file)) {
-            byte[] bytes = in.readNBytes(RawFile.MOST_BYTES + 1);
-            if (bytes.length > RawFile.MOST_BYTES) {
-                throw new IOException("too large");
+    private static boolean copy(Path file, Path target, Folder home) throws IOException {
+        try (Turn turn = home.turn(target.getParent()); InputStream in = Files.newInputStream(file)) {
+            if (Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
+                return false;
             }
-            SafeFile.replace(target, bytes);
+            byte[] bytes = in.readNBytes(RawFile.MOST_BYTES + 1);
+            if (bytes.length > RawFile.MOST_BYTES || !home.isInside(target.getParent())) {
+                throw new IOException("too large, or a folder that leads out of the kitchen");
+            }
+            SafeFile.replace(turn, target, bytes);
         }
         return true;
     }

@@ -47,7 +47,7 @@ final class OwnFiles {
             if (!isFree(file)) {
                 return new Saving.NotSaved("Not saved: " + Shown.of(name) + " is there already. Choose another name, or move it away first.");
             }
-            SafeFile.replace(file, bytes);
+            SafeFile.put(file, bytes);
             return new Saving.Saved(Version.of(name, bytes), name, "Saved in " + Shown.of(name) + ".");
         } catch (IOException | RuntimeException fault) {
             return new Saving.NotSaved("Not saved: " + Shown.of(name) + " could not be written (" + Shown.of(fault.getClass().getSimpleName())
@@ -61,14 +61,13 @@ final class OwnFiles {
         }
         Path file = place(kind, name);
         try {
-            Files.createDirectories(file.getParent());
-            if (!kitchen.isInside(file.getParent())) {
-                throw new IOException("the folder leads out of the kitchen");
+            kitchen.make(file.getParent());
+            try (Turn turn = kitchen.turn(file.getParent())) {
+                if (!isFree(kind, name)) {
+                    return new Saving.NotSaved("Not saved: there is a file " + kind.file(name) + " already. Bring it in again under another name.");
+                }
+                SafeFile.replace(turn, file, bytes);
             }
-            if (!isFree(kind, name)) {
-                return new Saving.NotSaved("Not saved: there is a file " + kind.file(name) + " already. Bring it in again under another name.");
-            }
-            SafeFile.replace(file, bytes);
             return new Saving.Saved(Version.of(name, bytes), kind.file(name), "Saved in " + kind.file(name) + ".");
         } catch (IOException | RuntimeException fault) {
             return new Saving.NotSaved(SafeFile.said(fault, file));

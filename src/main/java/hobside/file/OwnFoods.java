@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -35,11 +36,13 @@ public final class OwnFoods {
     /** Puts a new food on the shelf under an id that neither a food nor a file has yet. */
     public Put add(Food food, Shelf shelf) {
         String wanted = SafeName.of(food.name());
-        for (int number = 1; number <= MOST_NAMES; number++) {
-            String id = number == 1 ? wanted : SafeName.numbered(wanted, number);
-            if (shelf.food(id).isEmpty() && !Files.exists(own.resolve(id + ENDING))) {
-                Food named = renamed(food, id);
-                return new Put(write(named, own.resolve(id + ENDING), shelf), named);
+        try (Turn turn = kitchen.turn(own)) {
+            for (int number = 1; number <= MOST_NAMES; number++) {
+                String id = number == 1 ? wanted : SafeName.numbered(wanted, number);
+                if (shelf.food(id).isEmpty() && !Files.exists(own.resolve(id + ENDING))) {
+                    Food named = renamed(food, id);
+                    return new Put(write(turn, named, own.resolve(id + ENDING), shelf), named);
+                }
             }
         }
         return new Put(new Saving.NotSaved("Not saved: there are a thousand foods of that name already. Choose another name."), food);
@@ -51,6 +54,12 @@ public final class OwnFoods {
 
     /** Puts an own food in place of its older record, in the same file and under the same id. */
     public Put replace(Food old, Food food, Shelf shelf) {
+        try (Turn turn = kitchen.turn(own)) {
+            return replace(turn, old, food, shelf);
+        }
+    }
+
+    private Put replace(Turn turn, Food old, Food food, Shelf shelf) {
         Food named = renamed(food, old.id());
         Optional<Path> file = fileOf(old, shelf);
         if (file.isEmpty()) {
@@ -59,11 +68,18 @@ public final class OwnFoods {
         Optional<String> broken = broken(shelf, Optional.of(named), file.get());
         return broken.isPresent()
                 ? new Put(new Saving.NotSaved("Not changed: " + broken.get() + " could not be read any more. Keep its measures and density, or write it down as a new food."), old)
-                : new Put(write(named, file.get(), shelf), named);
+                : new Put(write(turn, named, file.get(), shelf), named);
     }
 
     /** Takes an own food off the shelf and deletes its file. */
     public Saving delete(Food old, Shelf shelf) {
+        try (Turn turn = kitchen.turn(own)) {
+            return delete(turn, old, shelf);
+        }
+    }
+
+    private Saving delete(Turn turn, Food old, Shelf shelf) {
+        Objects.requireNonNull(turn);
         Optional<Path> file = fileOf(old, shelf);
         if (file.isEmpty()) {
             return new Saving.NotSaved(notOurs(old, "deleted"));
@@ -89,18 +105,15 @@ public final class OwnFoods {
         return "foods/own/" + file.getFileName();
     }
 
-    private Saving write(Food food, Path file, Shelf shelf) {
+    private Saving write(Turn turn, Food food, Path file, Shelf shelf) {
         String text = FoodWriter.file("own", List.of(food));
         Read<List<Food>> check = FoodFiles.read(List.of(RawFile.of(shown(file), text)), shelf);
         if (check.value().isEmpty() || !check.value().get().equals(List.of(food))) {
             return new Saving.NotSaved("Not saved: it could not be read back. " + check.problems().stream().map(InputProblem::written).findFirst().orElse(""));
         }
         try {
-            Files.createDirectories(own);
-            if (!kitchen.isInside(own)) {
-                throw new IOException("the folder of own foods leads out of the kitchen");
-            }
-            SafeFile.replace(file, text.getBytes(StandardCharsets.UTF_8));
+            kitchen.make(own);
+            SafeFile.replace(turn, file, text.getBytes(StandardCharsets.UTF_8));
             return new Saving.Saved(Version.fresh(food.id()), shown(file), food.name() + " is on the shelf (" + shown(file) + ").");
         } catch (IOException | RuntimeException fault) {
             return new Saving.NotSaved(SafeFile.said(fault, file));

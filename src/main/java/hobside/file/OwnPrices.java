@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The user's price lists in {@code foods/own/prices}, and which list is in use. */
@@ -31,10 +32,11 @@ public final class OwnPrices {
             Read<RawFile> file = kitchen.read(path);
             problems.addAll(file.problems());
             if (file.value().isPresent()) {
-                Read<PriceList> list = PriceReader.read(file.value().get(), shelf);
+                Read<PriceList> list = PriceReader.salvage(file.value().get(), shelf);
                 problems.addAll(list.problems());
                 if (list.value().isPresent()) {
-                    lists.add(new PriceFile(list.value().get(), Optional.of(Version.of(nameOf(path), file.value().get().bytes()))));
+                    Version version = Version.of(nameOf(path), file.value().get().bytes());
+                    lists.add(new PriceFile(list.value().get(), Optional.of(list instanceof Salvaged ? version.asDamaged() : version)));
                 }
             }
         }
@@ -58,9 +60,9 @@ public final class OwnPrices {
 
     /** Uses a list from now on. */
     public Saving use(PriceFile list) {
-        try {
+        try (Turn turn = kitchen.turn(folder)) {
             keeper().prepare();
-            SafeFile.replace(folder.resolve(IN_USE), list.name().getBytes(StandardCharsets.UTF_8));
+            SafeFile.replace(turn, folder.resolve(IN_USE), list.name().getBytes(StandardCharsets.UTF_8));
             return new Saving.Saved(list.version().orElse(Version.fresh(list.name())), "", "In use: " + list.list().heading().place() + ".");
         } catch (IOException | RuntimeException fault) {
             return new Saving.NotSaved(SafeFile.said(fault, folder.resolve(IN_USE)));
@@ -81,7 +83,8 @@ public final class OwnPrices {
     public Saving delete(PriceFile list) {
         Version version = list.version().orElseThrow();
         Path file = folder.resolve(version.name() + ENDING);
-        try {
+        try (Turn turn = kitchen.turn(folder)) {
+            Objects.requireNonNull(turn);
             Optional<RawFile> there = SafeName.isSafe(version.name()) ? kitchen.read(file).value() : Optional.empty();
             if (there.isEmpty() || !version.content().equals(Optional.of(Version.Content.of(there.get().bytes())))) {
                 return new Saving.NotSaved("Not deleted: the file " + Shown.of(version.name()) + ENDING + " has been changed or moved since it was read.");

@@ -126,10 +126,7 @@ public final class Practices {
     }
 
     private void prepare(Path inside) throws IOException {
-        Files.createDirectories(inside);
-        if (!kitchen.isInside(inside)) {
-            throw new IOException("the folder practice/ leads out of the kitchen");
-        }
+        kitchen.make(inside);
     }
 
     /** Everything that was practised in this kitchen. Nothing is written, whatever is found. */
@@ -152,14 +149,14 @@ public final class Practices {
      */
     public Optional<String> erase(String trainee, long at) {
         Erased stone = new Erased(head(trainee, at));
-        try {
+        try (Turn turn = kitchen.turn(results())) {
             prepare(results());
             for (Path path : kitchen.list(results(), RESULT, new ArrayList<>())) {
                 if (Gathering.isOf(path.getFileName().toString(), trainee) && !Files.isSymbolicLink(path)) {
-                    SafeFile.replace(path, PracticeWriter.line(stone));
+                    SafeFile.replace(turn, path, PracticeWriter.line(stone));
                 }
             }
-            SafeFile.replace(file(trainee), PracticeWriter.line(stone));
+            SafeFile.replace(turn, file(trainee), PracticeWriter.line(stone));
             journals.remove(trainee);
             lines.remove(trainee);
             journals.put(trainee, Journal.goingOn(file(trainee), PracticeWriter.line(stone), 1));

@@ -34,6 +34,13 @@ public final class PriceReader {
         return Read.of(list, problems);
     }
 
+    /** The same, and of a damaged list the prices that can be read; a food whose price is missing makes a total "at least". */
+    public static Read<PriceList> salvage(RawFile file, Shelf shelf) {
+        Read<PriceList> strict = read(file, shelf);
+        return strict.value().isPresent() ? strict : Salvage.of(file, strict, Parts.PRICES, (tree, problems) -> Kind.of(tree, List.of("prices/1"), problems)
+                .flatMap(sound -> Fields.of(sound, Where.TOP, FILE_KEYS, problems)).flatMap(new PriceReader(shelf)::list));
+    }
+
     private Optional<PriceList> list(Fields fields) {
         PriceList.Heading heading = new PriceList.Heading(fields.text("place", Limits.NAME).orElse(""),
                 fields.textOr("date", Limits.ID, ""), fields.yes("invented"));

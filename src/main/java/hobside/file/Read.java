@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** What came of reading a file: {@link Loaded} with its value, or {@link Rejected} with all its faults at once. */
-public sealed interface Read<T> permits Loaded, Rejected {
+/**
+ * What came of reading a file: {@link Loaded} with its value, {@link Rejected} with all its faults at once, or, where a reader says so,
+ * {@link Salvaged} with what can be trusted of a damaged one.
+ */
+public sealed interface Read<T> permits Loaded, Rejected, Salvaged {
 
     /** What was read; empty when the file was rejected. */
     Optional<T> value();

@@ -27,6 +27,9 @@ public final class Runs {
 
     private static final String RUN = ".run-";
     private static final String LIVE = ".live";
+
+    /** So many copies of the program can have a live run going at once; each has a marker of its own. */
+    private static final int MOST_LIVE = 9;
     private static final int MOST_NAME = 120;
     private static final int MOST_OF_A_SECOND = 100;
 
@@ -35,10 +38,12 @@ public final class Runs {
 
     private final Folder kitchen;
     private final Path scripts;
+    private final Claims claims;
 
-    Runs(Folder kitchen, Path scripts) {
+    Runs(Folder kitchen, Path scripts, Claims claims) {
         this.kitchen = kitchen;
         this.scripts = scripts;
+        this.claims = claims;
     }
 
     /** What is added to the name of a journal that was put away. */
@@ -52,6 +57,7 @@ public final class Runs {
         private Journal journal;
         private Run run;
         private boolean marked;
+        private int place;
 
         private Open(Run run, String name, Journal journal) {
             this.run = run;
@@ -123,10 +129,7 @@ public final class Runs {
     }
 
     private void prepare() throws IOException {
-        Files.createDirectories(scripts);
-        if (!kitchen.isInside(scripts)) {
-            throw new IOException("the folder scripts/ leads out of the kitchen");
-        }
+        kitchen.make(scripts);
     }
 
     private Journal fresh(String name) throws IOException {
@@ -139,20 +142,43 @@ public final class Runs {
         throw new IOException("a hundred runs have begun in this second");
     }
 
-    /** The marker names the live run that is going on, so that a start need not look through all journals. */
+    /** A marker names a live run that is going on, so that a start need not look through all journals. */
     private void mark(Open open) throws IOException {
-        Path marker = scripts.resolve(LIVE);
         if (!open.run.head().isLive()) {
             return;
         }
+        String journal = open.journal.file().getFileName().toString();
         if (open.run.isOver()) {
-            if (marked().equals(open.journal.file().getFileName().toString())) {
-                Files.deleteIfExists(marker);
+            if (open.place > 0 && marked(open.place).equals(journal)) {
+                Files.deleteIfExists(marker(open.place));
             }
+            claims.give(open.place);
         } else if (!open.marked) {
-            SafeFile.replace(marker, open.journal.file().getFileName().toString().getBytes(StandardCharsets.UTF_8));
+            open.place = claimed(open.place);
+            if (open.place > 0) {
+                try (Turn turn = kitchen.turn(scripts)) {
+                    SafeFile.replace(turn, marker(open.place), journal.getBytes(StandardCharsets.UTF_8));
+                }
+            }
             open.marked = true;
         }
+    }
+
+    private Path marker(int place) {
+        return scripts.resolve(place == 1 ? LIVE : LIVE + "-" + place);
+    }
+
+    /** The place of a run that is gone on with, else the first that no other copy of the program has; 0 when all are taken. */
+    private int claimed(int wanted) {
+        if (wanted > 0 && claims.take(wanted)) {
+            return wanted;
+        }
+        for (int place = 1; place <= MOST_LIVE; place++) {
+            if (claims.take(place)) {
+                return place;
+            }
+        }
+        return 0;
     }
 
     /**
@@ -172,18 +198,37 @@ public final class Runs {
         }
     }
 
-    private String marked() {
-        Optional<RawFile> marker = kitchen.read(scripts.resolve(LIVE)).value();
+    private String marked(int place) {
+        Optional<RawFile> marker = kitchen.read(marker(place)).value();
         return marker.isEmpty() ? "" : new String(marker.get().bytes(), StandardCharsets.UTF_8).strip();
     }
 
     /** The live run that was broken off last, if it began less than twelve hours before this time (milliseconds since 1970, UTC). */
     public Optional<Unfinished> unfinished(long now) {
-        if (!Files.exists(scripts.resolve(LIVE), LinkOption.NOFOLLOW_LINKS)) {
+        for (int place = 1; place <= MOST_LIVE; place++) {
+            Optional<Unfinished> found = Files.exists(marker(place), LinkOption.NOFOLLOW_LINKS) ? unheld(place, now) : Optional.empty();
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** A run that another copy of the program has going was not broken off. */
+    private Optional<Unfinished> unheld(int place, long now) {
+        boolean ours = claims.holds(place);
+        if (!claims.take(place)) {
             return Optional.empty();
         }
-        String name = marked();
-        return isRun(name) ? unfinished(scripts.resolve(name), now) : Optional.empty();
+        String name = marked(place);
+        Optional<Unfinished> found = isRun(name) ? unfinished(scripts.resolve(name), now) : Optional.empty();
+        if (found.isPresent()) {
+            found.get().open().place = place;
+        }
+        if (!ours) {
+            claims.give(place);
+        }
+        return found;
     }
 
     private Optional<Unfinished> unfinished(Path file, long now) {
@@ -204,7 +249,6 @@ public final class Runs {
         for (Happening happening : run.happenings()) {
             open.lines.add(RunWriter.happening(happening));
         }
-        open.marked = true;
         open.journal = Journal.goingOn(file, bytes, open.lines.size());
         return open;
     }

@@ -11,6 +11,7 @@ import java.nio.file.ReadOnlyFileSystemException;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.UUID;
 
 /**
@@ -19,11 +20,21 @@ import java.util.UUID;
  */
 final class SafeFile {
 
+    /** How the name of a file ends that is not whole yet. */
+    static final String PART = ".part";
+
     private SafeFile() {}
 
-    static void replace(Path target, byte[] bytes) throws IOException {
+    /** Replaces a file of a kitchen; whoever does so has the turn there, because it looked first. */
+    static void replace(Turn turn, Path target, byte[] bytes) throws IOException {
+        Objects.requireNonNull(turn, "whoever writes in a kitchen has the turn");
+        put(target, bytes);
+    }
+
+    /** Puts a file where there may be no kitchen: no lock is left there. */
+    static void put(Path target, byte[] bytes) throws IOException {
         Path folder = target.getParent();
-        Path beside = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + ".part");
+        Path beside = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + PART);
         try {
             write(beside, bytes);
             Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

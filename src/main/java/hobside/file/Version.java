@@ -9,8 +9,17 @@ import java.util.Optional;
  *
  * @param name the name of the file without folder and ending
  * @param content a mark of the content; empty for a document that has no file yet
+ * @param damaged the file could only be read in part: it is kept beside when something else takes its place
  */
-public record Version(String name, Optional<Content> content) {
+public record Version(String name, Optional<Content> content, boolean damaged) {
+
+    public Version(String name, Optional<Content> content) {
+        this(name, content, false);
+    }
+
+    Version asDamaged() {
+        return new Version(name, content, true);
+    }
 
     /** Length and checksum of a content (FNV-1a, 64 bits, joined with the hash of the JDK): to notice changes, not to resist forgers. */
     public record Content(int length, long checksum) {

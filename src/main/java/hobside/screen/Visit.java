@@ -1,5 +1,6 @@
 package hobside.screen;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,8 +49,20 @@ public record Visit(Optional<Screen> screen, Size size, Showing showing, List<Ef
     }
 
     private Visit handing(Message message) {
-        Next next = screen.orElseThrow().update(message);
-        return new Visit(next.screen(), size, showing, next.effects());
+        Screen from = screen.orElseThrow();
+        Next next = from.update(message);
+        return new Visit(next.screen(), size, showing, jotting(from.typed(), next));
+    }
+
+    /** Whatever screen one types on: what changed in the half-typed text is noted, after all else that is to be done. */
+    private static List<Effect> jotting(Optional<Typed> before, Next next) {
+        Optional<Typed> now = next.screen().isPresent() ? next.screen().get().typed() : Optional.empty();
+        if (now.equals(before)) {
+            return next.effects();
+        }
+        List<Effect> effects = new ArrayList<>(next.effects());
+        effects.add(new Jot(now));
+        return effects;
     }
 
     private boolean isRoomy() {

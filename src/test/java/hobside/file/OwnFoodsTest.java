@@ -184,7 +184,7 @@ class OwnFoodsTest {
         assertTrue(put.saving().said().startsWith("Not saved:"), put.saving().said());
     }
 
-    private static Demo demo(Food food, String amount) {
+    static Demo demo(Food food, String amount) {
         Quantity quantity = Quantity.of(Amount.parse(amount).orElseThrow(), food, SpoonSet.METRIC).orElseThrow();
         return Demo.of(new Dish(new Dish.Heading("Tea", ""), new Dish.Serving(4, SpoonSet.METRIC, 0), List.of(Ingredient.of("biscuit", food, quantity)), List.of()));
     }

@@ -10,7 +10,9 @@ import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
 import hobside.screen.TextWidth;
+import hobside.screen.Typed;
 import java.util.List;
+import java.util.Optional;
 
 /** Asks one question over the lower part of the screen one came from. Enter answers, Escape goes back. */
 public record LineScreen(Screen back, Question question, Typing typing, String problem) implements Screen {
@@ -60,6 +62,28 @@ public record LineScreen(Screen back, Question question, Typing typing, String p
             return Next.to(back);
         }
         return Next.to(new LineScreen(back, question, typing.after(key), ""));
+    }
+
+    /** The same question with another text in the line. */
+    public LineScreen with(String text) {
+        return new LineScreen(back, question, Typing.EMPTY.inserting(text), "");
+    }
+
+    /** A line that still says what it said to begin with is nothing that was typed. */
+    @Override
+    public Optional<Typed> typed() {
+        boolean untouched = typing.fresh() || typing.text().equals(question.first());
+        return untouched ? back.typed() : Optional.of(new Typed(back.whereTyped(), asked(), typing.text()));
+    }
+
+    /** Some questions ask for two things one after the other, under the same title. */
+    public String asked() {
+        return question.title() + " (" + question.label() + ")";
+    }
+
+    @Override
+    public Typed.About whereTyped() {
+        return back.whereTyped();
     }
 
     @Override

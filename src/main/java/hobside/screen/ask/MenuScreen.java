@@ -9,7 +9,9 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.Typed;
 import java.util.List;
+import java.util.Optional;
 
 /** Lets one choose from a menu. Enter chooses, Escape goes back. */
 public record MenuScreen(Screen back, Menu menu, int cursor) implements Screen {
@@ -53,6 +55,16 @@ public record MenuScreen(Screen back, Menu menu, int cursor) implements Screen {
             return Next.to(back);
         }
         return Next.to(of(back, menu, Cursor.after(key, cursor, menu.rows().size())));
+    }
+
+    @Override
+    public Optional<Typed> typed() {
+        return back.typed();
+    }
+
+    @Override
+    public Typed.About whereTyped() {
+        return back.whereTyped();
     }
 
     @Override

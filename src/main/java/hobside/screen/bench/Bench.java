@@ -11,10 +11,12 @@ import hobside.screen.Frame;
 import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
+import hobside.screen.Typed;
 import hobside.screen.desk.Answer;
 import hobside.screen.desk.Desk;
 import hobside.screen.desk.Work;
 import hobside.screen.open.OpenScreen;
+import hobside.screen.read.ReadScreen;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,6 +63,14 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
     @Override
     public void view(Frame frame) {
         BenchView.draw(this, frame);
+    }
+
+    /** Where the cursor stands: the ingredient, or the place of the change in the plan. */
+    @Override
+    public Typed.About whereTyped() {
+        String spot = this.spot.side() == BenchAction.Side.DISH ? ingredient().map(Ingredient::id).orElse("")
+                : planIndex().map(index -> demo().plan().changes().get(index).change().slot()).orElse("");
+        return new Typed.About(desk.kept().name(), demo().dish().name(), spot);
     }
 
     public Demo demo() {
@@ -147,12 +157,29 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         return there.changed(demo().with(plan), words);
     }
 
+    /** What was being typed on this demo when the program was stopped is looked for, once the Bench is seen. */
+    public Next lookingBack() {
+        return Next.doing(this, new Work.LookForTyped(desk.kept().name(), demo().dish().name()));
+    }
+
+    /** The first sight of a demo; what a damaged file lacks is told before anything else. */
+    public Next opening(List<String> missing) {
+        if (missing.isEmpty()) {
+            return lookingBack();
+        }
+        List<String> lines = new ArrayList<>(List.of("This file is damaged. What is on the bench is what could be read of it, as it was written;", "the figures are those of what is there. Not there:", ""));
+        missing.forEach(each -> lines.add("- " + each));
+        lines.addAll(List.of("", "The file itself is as it was. The first change is saved in its place, and the damaged one is",
+                "kept beside it under a name that ends in .damaged-1: it is text, and can be mended by hand."));
+        return lookingBack().over(bench -> ReadScreen.text(bench, "Opened in part", lines));
+    }
+
     Next answered(Answer answer) {
         if (answer instanceof Answer.Stored stored) {
             return Next.to(with(desk.kept(stored.kept())).saying(stored.words().isEmpty() ? said : stored.words()));
         }
         if (answer instanceof Answer.Opened opened) {
-            return Next.to(of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()));
+            return of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()).opening(opened.missing());
         }
         if (answer instanceof Answer.NotKept notKept) {
             return Next.to(with(desk.kept(desk.kept().lost())).saying(notKept.words()));
@@ -165,6 +192,9 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         }
         if (answer instanceof Answer.Failed failed) {
             return Next.to(saying(failed.words()));
+        }
+        if (answer instanceof Answer.Left left) {
+            return LeftOver.offered(this, left);
         }
         // What is answered about runs is heard by the screens that asked for it.
         return answer instanceof Answer.Choices choices ? Next.to(OpenScreen.of(this, choices)) : Next.to(this);

@@ -5,6 +5,9 @@ import hobside.dish.Plan;
 import hobside.ledger.Basis;
 import hobside.screen.Message;
 import hobside.screen.Next;
+import hobside.screen.Screen;
+import hobside.screen.Typed;
+import hobside.screen.ask.LineScreen;
 import hobside.screen.advice.AdviceScreen;
 import hobside.screen.clock.ClockScreen;
 import hobside.screen.board.BoardScreen;
@@ -86,6 +89,33 @@ final class BenchUpdate {
             case HELP -> Next.to(ReadScreen.help(bench, "The Bench", List.of(BenchAction.values())));
             case LEAVE -> bench.desk().kept().isLost() ? Questions.leaveUnkept(bench) : Next.leave();
         };
+    }
+
+    /** The keys that ask for a line of text by themselves. */
+    private static final List<BenchAction> ASKING = List.of(BenchAction.EDIT, BenchAction.WEIGH, BenchAction.NOTE, BenchAction.SERVES, BenchAction.NAME, BenchAction.NEW);
+
+    /** What was being typed on the Bench when the program was stopped, asked again on its row; empty when it was typed elsewhere. */
+    static Optional<Screen> goingOn(Bench bench, Typed left) {
+        for (Bench side : List.of(bench, bench.at(bench.spot().other()))) {
+            for (int row = 0; row < side.rows(); row++) {
+                Bench there = side.at(side.spot().at(row));
+                Optional<Screen> asked = there.whereTyped().spot().equals(left.about().spot()) ? asked(there, left) : Optional.empty();
+                if (asked.isPresent()) {
+                    return asked;
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Screen> asked(Bench bench, Typed left) {
+        for (BenchAction action : ASKING) {
+            boolean here = action.isOn(bench.spot().side());
+            if (here && act(bench, action).screen().orElseThrow() instanceof LineScreen line && line.asked().equals(left.asked())) {
+                return Optional.of(line.with(left.text()));
+            }
+        }
+        return Optional.empty();
     }
 
     private static Next move(Bench bench, int row) {

@@ -2,6 +2,7 @@ package hobside.screen.desk;
 
 import hobside.file.Practices;
 import hobside.file.PriceFile;
+import hobside.file.Slates;
 import hobside.file.Study;
 import hobside.food.Food;
 import hobside.practice.Entry;
@@ -33,8 +34,24 @@ public sealed interface Answer {
     /** What can be opened, newest demos first; and sentences about files that could not be read. */
     record Choices(List<Choice> choices, List<String> troubles) implements Answer {}
 
-    /** A demo that has been opened. */
-    record Opened(Demo demo, Desk.Kept kept, String words) implements Answer {}
+    /**
+     * A demo that has been opened.
+     *
+     * @param missing what of a damaged file could not be read, a sentence each; none for a sound one
+     */
+    record Opened(Demo demo, Desk.Kept kept, String words, List<String> missing) implements Answer {
+
+        public Opened {
+            missing = List.copyOf(missing);
+        }
+
+        public Opened(Demo demo, Desk.Kept kept, String words) {
+            this(demo, kept, words, List.of());
+        }
+    }
+
+    /** Something was being typed when the program was stopped; when, as it is written. */
+    record Left(Slates.Left left, String when) implements Answer {}
 
     /** A step could not be put away: the work is in the program only, until it can be. */
     record NotKept(String words) implements Answer {}

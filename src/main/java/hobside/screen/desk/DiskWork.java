@@ -2,13 +2,16 @@ package hobside.screen.desk;
 
 import hobside.talk.Demo;
 import hobside.file.Kitchen;
+import hobside.file.Library;
 import hobside.file.Read;
+import hobside.file.Salvaged;
 import hobside.file.Saving;
 import hobside.file.Scripts;
 import hobside.file.Study;
 import hobside.file.Version;
 import hobside.screen.Effect;
 import hobside.screen.EffectRunner;
+import hobside.screen.Jot;
 import hobside.screen.Message;
 import hobside.stage.run.Measured;
 import java.time.InstantSource;
@@ -30,19 +33,41 @@ public final class DiskWork implements EffectRunner {
     private String remembered = "";
     private Running running;
     private Practising practising;
+    private Jotting jotting;
+    private boolean unkept;
+    private long stocked;
 
     public DiskWork(Kitchen kitchen, Study study, InstantSource clock) {
         this.kitchen = kitchen;
         this.study = study;
         this.clock = clock;
+        this.stocked = kitchen.stocked();
+    }
+
+    /** Another copy of the program may have changed the foods: whatever is saved must be readable with those that are there now. */
+    private void lookAtFoods() {
+        long now = kitchen.stocked();
+        if (now != stocked) {
+            stocked = now;
+            study = study.with(Library.load(kitchen));
+        }
     }
 
     @Override
     public Optional<Message> carryOut(Effect effect) {
+        if (effect instanceof Jot jot) {
+            return jotting().jotted(jot, unkept);
+        }
+        if (effect instanceof Work.LookForTyped || effect instanceof Work.TypeOn || effect instanceof Work.ForgetTyped) {
+            return jotting().carryOut((Work) effect);
+        }
         return effect instanceof Work work ? Optional.of(new Message.Told(answer(work))) : Optional.empty();
     }
 
     private Answer answer(Work work) {
+        if (work instanceof Work.Keep || work instanceof Work.Save || work instanceof Work.Stock) {
+            lookAtFoods();
+        }
         if (work instanceof Work.Keep keep) {
             return kept(kitchen.save(keep.demo(), version(keep.name(), keep.demo()), study.shelf()), "");
         }
@@ -69,6 +94,12 @@ public final class DiskWork implements EffectRunner {
         return running;
     }
 
+    /** Made when it is first needed, which is after the first picture. */
+    private Jotting jotting() {
+        jotting = jotting == null ? new Jotting(kitchen.slates(), clock) : jotting;
+        return jotting;
+    }
+
     /** Made when it is first needed; it keeps the random name of this start of the program. */
     private Practising practising() {
         practising = practising == null ? new Practising(kitchen, clock) : practising;
@@ -80,6 +111,7 @@ public final class DiskWork implements EffectRunner {
     }
 
     private Answer kept(Saving saving, String words) {
+        unkept = saving instanceof Saving.NotSaved;
         if (saving instanceof Saving.Saved saved) {
             Version version = saved.version();
             versions.put(version.name(), version);
@@ -140,12 +172,18 @@ public final class DiskWork implements EffectRunner {
         }
         versions.put(name, read.value().get().version());
         remember(name);
-        return new Answer.Opened(read.value().get().demo(), new Desk.Kept(name, "kept in " + name), "Opened " + name + ".");
+        Desk.Kept kept = new Desk.Kept(name, "kept in " + name);
+        return read instanceof Salvaged<Kitchen.Opened> part
+                ? new Answer.Opened(part.content().demo(), kept, "Opened " + name + " in part: the file is damaged.", part.missing())
+                : new Answer.Opened(read.value().get().demo(), kept, "Opened " + name + ".");
     }
 
     private Answer dish(Answer.Choice choice) {
         boolean own = choice.kind() == Answer.Kind.OWN_DISH;
         Read<Demo> read = kitchen.dish(new Kitchen.DishFile(choice.name(), choice.title(), own), study.shelf());
+        if (read instanceof Salvaged<Demo> part) {
+            return new Answer.Opened(part.content(), Desk.Kept.NOT_YET, "Opened in part: the file of this dish is damaged.", part.missing());
+        }
         return read.value().<Answer>map(demo -> new Answer.Opened(demo, Desk.Kept.NOT_YET, "This is the dish as it is cooked here. Choose an ingredient and press Enter."))
                 .orElseGet(() -> new Answer.Failed("Not opened, and left as it is. " + read.problems().get(0).written()));
     }

@@ -2,7 +2,9 @@ package hobside.screen.desk;
 
 import hobside.file.InputProblem;
 import hobside.file.Kitchen;
+import hobside.file.Loaded;
 import hobside.file.Practices;
+import hobside.file.Read;
 import hobside.file.Saving;
 import hobside.file.Study;
 import hobside.practice.Report;
@@ -84,7 +86,9 @@ final class Practising {
         }
         List<Kitchen.Recent> recent = kitchen.recent();
         for (Kitchen.Recent each : recent.subList(0, Math.min(MOST_DEMOS, recent.size()))) {
-            kitchen.open(each.name(), study.shelf()).value().ifPresent(opened -> demos.put(each.name(), opened.demo()));
+            Read<Kitchen.Opened> read = kitchen.open(each.name(), study.shelf());
+            // A damaged demo lacks something: nobody is examined on that.
+            read.value().filter(opened -> read instanceof Loaded).ifPresent(opened -> demos.put(each.name(), opened.demo()));
         }
         return demos;
     }

@@ -2,6 +2,7 @@ package hobside.screen.desk;
 
 import hobside.file.Practices;
 import hobside.file.PriceFile;
+import hobside.file.Slates;
 import hobside.food.Food;
 import hobside.practice.WorkshopSet;
 import hobside.screen.Effect;
@@ -18,6 +19,15 @@ public sealed interface Work extends Effect {
 
     /** Save the demo and write its printed forms. */
     record Save(Demo demo, String name) implements Work {}
+
+    /** Look whether something was being typed on this demo when the program was stopped. Answered with {@link Answer.Left} if so. */
+    record LookForTyped(String demo, String dish) implements Work {}
+
+    /** What was left half typed is gone on with: from now on it is noted in the same place. Not answered. */
+    record TypeOn(Slates.Left left) implements Work {}
+
+    /** What was left half typed is thrown away. Not answered. */
+    record ForgetTyped(Slates.Left left) implements Work {}
 
     /** List what can be opened. */
     record Look() implements Work {}

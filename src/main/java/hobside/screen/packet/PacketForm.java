@@ -9,6 +9,7 @@ import hobside.food.Measure;
 import hobside.food.PacketLabel;
 import hobside.food.Printed;
 import hobside.food.Source;
+import hobside.guide.Allergens;
 import hobside.screen.ask.Typing;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -109,6 +110,38 @@ public record PacketForm(Origin origin, Map<PacketRow, Typing> typed, Set<String
     String earlierReason(List<Doubt> doubts) {
         return origin.label().source().overruled().stream().filter(each -> doubts.stream().anyMatch(doubt -> doubt.check() == each.check()))
                 .map(Doubt.Overruled::reason).findFirst().orElse("");
+    }
+
+    /** All lines as one text, for a note of what is half typed. */
+    String noted() {
+        StringBuilder all = new StringBuilder();
+        for (PacketRow row : PacketRow.ALL) {
+            if (row.isTyped() && !text(row).isEmpty()) {
+                all.append(row.label()).append(IS).append(text(row)).append('\n');
+            }
+        }
+        return allergens.isEmpty() ? all.toString() : all + PacketRow.ALLERGENS.label() + IS + String.join(" ", new TreeSet<>(allergens)) + '\n';
+    }
+
+    private static final String IS = ": ";
+
+    /** The form with its lines as they were noted; a line that no row bears is left out. */
+    PacketForm with(String noted) {
+        Map<PacketRow, Typing> lines = new HashMap<>();
+        Set<String> named = new TreeSet<>();
+        for (String line : noted.split("\n")) {
+            int end = Math.max(0, line.indexOf(IS));
+            String text = line.substring(Math.min(line.length(), end + IS.length()));
+            for (PacketRow row : PacketRow.ALL) {
+                if (row.label().equals(line.substring(0, end)) && row.isTyped()) {
+                    lines.put(row, Typing.of(text));
+                } else if (row.label().equals(line.substring(0, end)) && row.equals(PacketRow.ALLERGENS)) {
+                    named.addAll(List.of(text.split(" ")));
+                }
+            }
+        }
+        named.retainAll(Allergens.KEYS);
+        return new PacketForm(origin, lines, named);
     }
 
     boolean hasFigure() {

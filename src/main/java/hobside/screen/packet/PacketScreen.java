@@ -9,6 +9,7 @@ import hobside.screen.Keys;
 import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
+import hobside.screen.Typed;
 import hobside.screen.ask.LineScreen;
 import hobside.screen.ask.Menu;
 import hobside.screen.ask.MenuScreen;
@@ -23,6 +24,7 @@ import hobside.screen.shelf.FoodScreen;
 import hobside.screen.shelf.ShelfScreen;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The form for a food from its packet. What is typed is read and checked at each key; it is written to the disk when it is accepted. */
 public record PacketScreen(ShelfScreen shelf, PacketForm form, int cursor, String said) implements Screen {
@@ -163,6 +165,25 @@ public record PacketScreen(ShelfScreen shelf, PacketForm form, int cursor, Strin
 
     private static List<Doubt.Overruled> overruled(List<Doubt> doubts, String reason) {
         return doubts.stream().map(Doubt::check).distinct().map(check -> new Doubt.Overruled(check, reason)).toList();
+    }
+
+    @Override
+    public Optional<Typed> typed() {
+        Typed.About about = bench().whereTyped();
+        String old = form.origin().old().map(Food::id).orElse("");
+        return isUntouched() ? Optional.empty() : Optional.of(new Typed(new Typed.About(about.demo(), about.dish(), old), ASKED, form.noted()));
+    }
+
+    private static final String ASKED = "A food from its packet";
+
+    /** The form over the shelf with what was typed into it when the program was stopped; empty when something else was. */
+    public static Optional<Screen> goingOn(Bench bench, Typed left) {
+        Optional<Food> old = bench.desk().study().shelf().food(left.about().spot());
+        boolean gone = !left.about().spot().isEmpty() && old.isEmpty();
+        if (!left.asked().equals(ASKED) || gone) {
+            return Optional.empty();
+        }
+        return Optional.of(of(ShelfScreen.of(bench), old.map(PacketForm::edit).orElseGet(() -> PacketForm.blank("")).with(left.text())));
     }
 
     @Override

@@ -8,8 +8,10 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.Typed;
 import hobside.screen.letters.CueText;
 import java.util.List;
+import java.util.Optional;
 
 /** A question and its answers in letters that a group can read, one at a time. */
 record LargeScreen(Screen back, List<String> pages, int at) implements Screen {
@@ -43,6 +45,11 @@ record LargeScreen(Screen back, List<String> pages, int at) implements Screen {
             case BEFORE -> Next.to(new LargeScreen(back, pages, Math.max(0, at - 1)));
             case BACK -> Next.to(back);
         }).orElseGet(() -> Next.to(this));
+    }
+
+    @Override
+    public Optional<Typed> typed() {
+        return back.typed();
     }
 
     @Override

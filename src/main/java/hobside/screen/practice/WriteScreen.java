@@ -15,11 +15,13 @@ import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
 import hobside.screen.ask.Typing;
+import hobside.screen.Typed;
 import hobside.screen.talk.Draft;
 import hobside.screen.talk.Page;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** An answer in own words: typed here, or spoken aloud and then marked by oneself, point by point. */
 record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
@@ -123,6 +125,11 @@ record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
             marks.put("true", Points.NO);
         }
         return asking.done(Points.result(asked, marks, words), MarkedScreen.of(asking, feedback, marks));
+    }
+
+    @Override
+    public Optional<Typed> typed() {
+        return draft.text().isEmpty() ? Optional.empty() : Optional.of(new Typed(Typed.About.NOTHING, asking.exercise().prompt().asked(), draft.text()));
     }
 
     @Override

@@ -16,6 +16,7 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.Typed;
 import hobside.screen.ask.Cursor;
 import hobside.screen.ask.FoodRows;
 import hobside.screen.ask.Typing;
@@ -192,6 +193,14 @@ public record EntryScreen(Shop shop, Stage stage, Typing typing, int cursor, Str
     private Optional<PriceList.Pack> pack() {
         return Money.parse(typing.text().strip(), list().currency())
                 .flatMap(price -> PriceList.Pack.of(stage.food().orElseThrow(), stage.size().orElseThrow(), price));
+    }
+
+    /** The name of a food is only looked for; its pack and its price are written down. */
+    @Override
+    public Optional<Typed> typed() {
+        boolean untouched = stage.food().isEmpty() || typing.fresh() || typing.text().isEmpty() && stage.size().isEmpty();
+        return untouched ? Optional.empty() : Optional.of(new Typed(shop.bench().whereTyped(), stage.food().get().name() + (stage.size().isEmpty() ? ": its pack"
+                : ": the price of " + stage.size().get().written()), typing.text()));
     }
 
     @Override

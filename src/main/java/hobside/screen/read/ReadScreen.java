@@ -9,9 +9,11 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.Typed;
 import hobside.screen.TextWidth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Locale;
 import java.util.function.IntFunction;
 
@@ -94,6 +96,11 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
 
     private Next to(int row) {
         return Next.to(new ReadScreen(back, title, page, Math.max(0, Math.min(page.size() - 4, row))));
+    }
+
+    @Override
+    public Optional<Typed> typed() {
+        return back.typed();
     }
 
     @Override

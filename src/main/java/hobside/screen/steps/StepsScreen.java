@@ -12,6 +12,7 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.Typed;
 import hobside.screen.ask.Cursor;
 import hobside.screen.ask.LineScreen;
 import hobside.screen.ask.Question;
@@ -151,6 +152,11 @@ public record StepsScreen(Bench bench, int cursor) implements Screen {
     private static Next below(Next next, int row) {
         return new Next(next.screen().map(screen -> screen instanceof Bench changed
                 ? new StepsScreen(changed, Math.max(0, Math.min(row, changed.demo().dish().method().size() - 1))) : screen), next.effects());
+    }
+
+    @Override
+    public Typed.About whereTyped() {
+        return new Typed.About(bench.whereTyped().demo(), bench.whereTyped().dish(), "");
     }
 
     @Override

@@ -5,7 +5,9 @@ import hobside.screen.Frame;
 import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
+import hobside.screen.Typed;
 import hobside.screen.ask.Cursor;
+import hobside.screen.ask.LineScreen;
 import hobside.screen.bench.Bench;
 import hobside.talk.Cue;
 import hobside.talk.Editing;
@@ -35,6 +37,31 @@ public final class TalkScreen implements Screen {
 
     static TalkScreen at(Bench bench, int cursor, String said) {
         return new TalkScreen(bench, Scripts.talk(bench.demo(), bench.desk().study()), cursor, said);
+    }
+
+    /** What was being typed on the talk when the program was stopped, asked again at its cue; empty when it was typed elsewhere. */
+    public static Optional<Screen> goingOn(Bench bench, Typed left) {
+        TalkScreen talk = of(bench);
+        for (int row = 0; row < talk.talk.cues().size(); row++) {
+            if (talk.talk.cues().get(row).key().equals(left.about().spot())) {
+                return asked(talk.to(row), left);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<Screen> asked(TalkScreen talk, Typed left) {
+        for (WordsScreen words : List.of(WordsScreen.of(talk), WordsScreen.added(talk))) {
+            if (words.asked().equals(left.asked())) {
+                return Optional.of(words.with(left.text()));
+            }
+        }
+        for (Next next : List.of(TalkQuestions.seconds(talk), TalkQuestions.things(talk), TalkQuestions.rate(talk))) {
+            if (next.screen().orElseThrow() instanceof LineScreen line && line.asked().equals(left.asked())) {
+                return Optional.of(line.with(left.text()));
+            }
+        }
+        return Optional.empty();
     }
 
     public Bench bench() {
@@ -110,6 +137,11 @@ public final class TalkScreen implements Screen {
             return TalkUpdate.of(this, pressed.key()).orElseGet(() -> Next.to(to(Cursor.after(pressed.key(), cursor, talk.cues().size()))));
         }
         return message instanceof Message.Told ? bench.below(message, changed -> at(changed, cursor, changed.said().isEmpty() ? said : changed.said())) : Next.to(this);
+    }
+
+    @Override
+    public Typed.About whereTyped() {
+        return new Typed.About(bench.whereTyped().demo(), bench.whereTyped().dish(), cue().key());
     }
 
     @Override

@@ -10,6 +10,7 @@ import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
 import hobside.screen.ask.Typing;
+import hobside.screen.Typed;
 import hobside.screen.ask.Menu;
 import hobside.screen.ask.MenuScreen;
 import hobside.talk.Cue;
@@ -144,6 +145,21 @@ record WordsScreen(TalkScreen talk, Draft draft, Remarks remarks, Said said) imp
     /** The words as they will be said, figures filled in. */
     String sounded() {
         return talk.bench().desk().study().words(talk.script().language()).filled(draft.text(), gap -> Optional.ofNullable(talk.section().figures().get(gap)));
+    }
+
+    /** The same cue with other words in the field. */
+    WordsScreen with(String words) {
+        return with(Draft.of(words));
+    }
+
+    @Override
+    public Optional<Typed> typed() {
+        boolean untouched = draft.text().equals(fresh() ? "" : talk.cue().raw());
+        return untouched ? Optional.empty() : Optional.of(new Typed(talk.whereTyped(), asked(), draft.text()));
+    }
+
+    String asked() {
+        return fresh() ? "A new cue after this one" : "The words of a cue in: " + talk.section().heading();
     }
 
     @Override

@@ -27,6 +27,7 @@ class RunningTest {
     @TempDir
     private Path folder;
     private Instant now = Instant.parse("2026-11-02T12:00:00Z");
+    private Kitchen kitchen;
     private DiskWork disk;
 
     private final class Clock implements InstantSource {
@@ -38,7 +39,11 @@ class RunningTest {
 
     @BeforeEach
     void started() {
-        disk = new DiskWork(Kitchen.at(folder), Bundle.STUDY, new Clock());
+        if (kitchen != null) {
+            kitchen.letGo();
+        }
+        kitchen = Kitchen.at(folder);
+        disk = new DiskWork(kitchen, Bundle.STUDY, new Clock());
     }
 
     private <T extends Answer> T asked(Class<T> kind, Work work) {
