@@ -207,10 +207,12 @@ public final class Hobside {
             Study study = Study.of(library);
             InstantSource clock = SteadyClock.ofThisMachine();
             DiskWork disk = new DiskWork(kitchen, study, clock);
+            // All that a real start does, so that the archive of classes holds what it needs.
+            Moving.isLocked(kitchen);
             kitchen.runs().unfinished(clock.millis());
             Answer first = first(Given.parse(List.of()), kitchen, library, disk);
             refused(Given.parse(List.of()), first);
-            Opening.rehearse(Next.to(bench(first, study, library.problems())), outside(disk, clock), visit);
+            Opening.rehearse(opening(first, bench(first, study, library.problems())), outside(disk, clock), visit);
         }
         Kitchen.clear(folder);
         return Exit.DONE.code();
