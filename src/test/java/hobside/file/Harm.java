@@ -39,15 +39,28 @@ public final class Harm {
     }
 
     public Harm() {
-        each("scripts", ".demo.json", file -> DemoReader.read(file, SHELF).problems());
-        each("foods/dishes", ".json", file -> DemoReader.read(file, SHELF).problems());
-        each("foods/prices", ".json", file -> PriceReader.read(file, SHELF).problems());
+        each("scripts", ".demo.json", file -> all(DemoReader.salvage(file, SHELF)));
+        each("foods/dishes", ".json", file -> all(DemoReader.salvage(file, SHELF)));
+        each("foods/prices", ".json", file -> all(PriceReader.salvage(file, SHELF)));
         each("foods/guides", ".json", file -> GuideReader.read(List.of(file)).problems());
         each("foods/factors", ".json", file -> CookeryReader.read(List.of(file)).problems());
         add("foods/composition/snacks.json", file -> FoodFiles.read(List.of(file), SHELF).problems());
         each("src/test/resources/hobside/file/bad", ".json", file -> RunReader.read(file).problems());
         each("src/test/resources/hobside/file/bad", ".json", file -> PracticeReader.read(file).problems());
         each("src/test/resources/hobside/file/bad", ".json", file -> PracticeReader.set(file).problems());
+        targets.add(new Target("a slate", Slates.side(7, new Slates.Scrap(new Slates.About("ribs", "Rib pot", "note"), 1_000, "What shall be noted?", "two lines\nof it")),
+                file -> told(Slates.on(file.bytes()).map(left -> left.scrap().asked() + left.scrap().text().replace('\n', ' ')).stream().toList())));
+    }
+
+    /** What was found at fault, and what would be told of a file that was opened in part. */
+    private static List<InputProblem> all(Read<?> read) {
+        List<InputProblem> all = new ArrayList<>(read.problems());
+        all.addAll(read instanceof Salvaged<?> part ? told(part.missing()) : List.of());
+        return all;
+    }
+
+    private static List<InputProblem> told(List<String> words) {
+        return words.stream().map(each -> new InputProblem("told", 0, "", each, "", "")).toList();
     }
 
     private void each(String folder, String ending, Function<RawFile, List<InputProblem>> reader) {

@@ -167,10 +167,11 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
         if (missing.isEmpty()) {
             return lookingBack();
         }
-        List<String> lines = new ArrayList<>(List.of("This file is damaged. What is on the bench is what could be read of it, as it was written;", "the figures are those of what is there. Not there:", ""));
+        List<String> lines = new ArrayList<>(List.of(
+                "This file is damaged. What is on the bench is what could be read of it, as it was written; the figures are those of what is there. Not there:", ""));
         missing.forEach(each -> lines.add("- " + each));
-        lines.addAll(List.of("", "The file itself is as it was. The first change is saved in its place, and the damaged one is",
-                "kept beside it under a name that ends in .damaged-1: it is text, and can be mended by hand."));
+        lines.addAll(List.of("", "The file itself is as it was. The first change is saved in its place, and the damaged one is kept beside it under a name "
+                + "that ends in .damaged-1: it is text, and can be mended by hand."));
         return lookingBack().over(bench -> ReadScreen.text(bench, "Opened in part", lines));
     }
 

@@ -113,7 +113,9 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
             frame.put(row, 1, line, style(line));
         }
         frame.horizontal(frame.height() - 2, 0, frame.width() - 1);
-        int part = lines.size() <= 4 ? 100 : Math.min(100, Math.round(100f * top / (lines.size() - 4)));
+        // How much of the page one has had before one's eyes: 100 when its end can be seen.
+        int seen = top + frame.height() - 4;
+        int part = seen >= lines.size() ? 100 : Math.min(99, Math.round(100f * seen / lines.size()));
         frame.putRight(frame.height() - 1, frame.width() - 1, part + " %", Style.QUIET);
         Keys.line(frame.part(new Area(0, 0, frame.height(), frame.width() - 6)), List.of(Action.values()));
     }
