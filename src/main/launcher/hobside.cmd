@@ -4,15 +4,16 @@ rem Linux; without a screen (totals, script, check, foods ...) it works in any w
 setlocal
 set "home=%~dp0"
 set "lean=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmx64m"
-rem The folder on the stick is the kitchen too, unless another one was named or one stands in a kitchen.
-if not defined HOBSIDE_KITCHEN if not exist "foods\" set "HOBSIDE_KITCHEN=%home%."
+rem The folder on the stick is the kitchen too, unless another one was named.
+if not defined HOBSIDE_KITCHEN set "HOBSIDE_KITCHEN=%home%."
 rem A folder that was made on Windows has the program inside its Java.
 if not exist "%home%runtime\bin\java.exe" goto other
 "%home%runtime\bin\java.exe" %lean% -XX:SharedArchiveFile="%home%runtime\lib\hobside.jsa" hobside.Hobside %*
 exit /b %ERRORLEVEL%
 :other
 if exist "%home%hobside.jar" goto jar
-echo This folder was made for another kind of machine and needs hobside.jar beside it. Copy it here from target\ of a build.>&2
+echo This folder was made for another kind of machine. Take one that was made on Windows, or ask whoever made this one for>&2
+echo hobside.jar, put it here, and have Java 17 installed.>&2
 exit /b 2
 :jar
 set "java=java"

@@ -98,7 +98,7 @@ final class Keeper {
 
     private static String said(String file, String name, Version version) {
         if (name.equals(version.name())) {
-            return "Saved in " + file + ".";
+            return Saving.Saved.plainly(file);
         }
         return version.content().isPresent()
                 ? "The file was changed by someone else since it was opened, so this is saved beside it in " + file + "."

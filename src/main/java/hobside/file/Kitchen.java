@@ -265,7 +265,7 @@ public final class Kitchen {
         List<String> names = new ArrayList<>();
         recent().forEach(demo -> names.add(demo.name()));
         Bundled.DISHES.forEach(file -> names.add(file.substring("foods/dishes/".length(), file.length() - ".json".length())));
-        return names;
+        return names.stream().distinct().toList();
     }
 
     /** The saved demo that was worked on last; empty when nothing was yet. */

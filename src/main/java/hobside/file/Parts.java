@@ -38,6 +38,11 @@ enum Parts {
         this.lists = lists;
     }
 
+    /** A list under a heading, and no dish. */
+    boolean isOfRows() {
+        return this == PRICES || this == FOODS;
+    }
+
     /** What the rows of a list are called; empty when it is no list whose rows can be left out. */
     String rows(Salvage.Path list) {
         return lists.getOrDefault(String.join(".", list.steps().stream().map(String::valueOf).toList()), "");
@@ -77,7 +82,7 @@ enum Parts {
      * @param open the keys of what was open where the text broke off
      */
     boolean isSoundBefore(Json.Obj tree, List<String> open) {
-        if (this == PRICES || this == FOODS) {
+        if (isOfRows()) {
             // The heading says the group, the money, whether prices are invented: nothing of that may be missing.
             String rows = lists.keySet().iterator().next();
             return tree.size() > 0 && tree.entries().get(tree.size() - 1).key().equals(rows) && tree.find(rows) instanceof Json.Arr;

@@ -13,6 +13,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.concurrent.ThreadLocalRandom;
 
 /**
  * Puts a file in place whole or not at all: it is written beside its place, forced to the disk, and then moved there in one go.
@@ -34,7 +35,7 @@ final class SafeFile {
     /** Puts a file where there may be no kitchen: no lock is left there. */
     static void put(Path target, byte[] bytes) throws IOException {
         Path folder = target.getParent();
-        Path beside = folder.resolve("." + target.getFileName() + "." + UUID.randomUUID() + PART);
+        Path beside = folder.resolve("." + target.getFileName() + "." + name() + PART);
         try {
             write(beside, bytes);
             Files.move(beside, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
@@ -43,6 +44,12 @@ final class SafeFile {
             throw fault;
         }
         forceFolder(folder);
+    }
+
+    /** Only to be different: the random numbers of the Java library's guards come from files that may have gone with the stick they were on. */
+    private static UUID name() {
+        ThreadLocalRandom random = ThreadLocalRandom.current();
+        return new UUID(random.nextLong(), random.nextLong());
     }
 
     private static void write(Path path, byte[] bytes) throws IOException {

@@ -22,6 +22,9 @@ final class Salvage<T> {
     private static final Wanted NO_FIGURE = Wanted.of("a dish that is there whole: without a part of it no figure would be true",
             "mend these lines by hand, or take the last good copy; the file is left as it is");
 
+    private static final Wanted NO_HEADING = Wanted.of("a heading that is there whole: without it nobody knows what the rows stand for",
+            "mend these lines by hand, or take the last good copy; the file is left as it is");
+
     private final RawFile file;
     private final Parts parts;
     private final Reading<T> reading;
@@ -66,7 +69,7 @@ final class Salvage<T> {
 
     private Read<T> refused(Collection<InputProblem> faults, int line) {
         Problems problems = new Problems(file.name());
-        problems.add(line, "damage in the dish itself", NO_FIGURE);
+        problems.add(line, parts.isOfRows() ? "damage in the heading" : "damage in the dish itself", parts.isOfRows() ? NO_HEADING : NO_FIGURE);
         List<InputProblem> all = new ArrayList<>(problems.all());
         all.addAll(faults);
         return new Rejected<>(all);

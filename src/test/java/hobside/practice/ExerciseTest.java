@@ -276,7 +276,7 @@ class ExerciseTest {
         Task.Choose choose = (Task.Choose) exercise.task();
         String feedback = choose.choices().get(choose.right()).feedback();
         boolean wide = exercise.prompt().asked().contains("saturated fat") && saved.width() > 0.2 && Math.abs(saved.typical()) > 0.5;
-        assertTrue(!wide || feedback.contains("(from "), exercise.label().key() + ": " + feedback);
+        assertTrue(!wide || feedback.contains("(between "), exercise.label().key() + ": " + feedback);
         assertFalse(exercise.prompt().asked().endsWith("cost?") && told(exercise).savedCost(Basis.SERVE).atLeast(), exercise.label().key());
     }
 

@@ -57,7 +57,16 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
 
     @Override
     public Next update(Message message) {
-        return BenchUpdate.of(this, message);
+        Next next = BenchUpdate.of(this, message);
+        return message instanceof Message.KeyPressed ? tryingAgain(next) : next;
+    }
+
+    /** What could not be kept is tried again with each key, so that it is kept as soon as there is room for it. */
+    private static Next tryingAgain(Next next) {
+        if (next.effects().isEmpty() && next.screen().isPresent() && next.screen().get() instanceof Bench bench && bench.desk.kept().isLost()) {
+            return keeping(bench);
+        }
+        return next;
     }
 
     @Override
@@ -177,7 +186,8 @@ public record Bench(Desk desk, Spot spot, Basis basis, String said) implements S
 
     Next answered(Answer answer) {
         if (answer instanceof Answer.Stored stored) {
-            return Next.to(with(desk.kept(stored.kept())).saying(stored.words().isEmpty() ? said : stored.words()));
+            String usual = desk.kept().isLost() ? "Everything is kept now." : said;
+            return Next.to(with(desk.kept(stored.kept())).saying(stored.words().isEmpty() ? usual : stored.words()));
         }
         if (answer instanceof Answer.Opened opened) {
             return of(Desk.of(desk.study(), opened.demo(), opened.kept()), opened.words()).opening(opened.missing());

@@ -1,13 +1,18 @@
 package hobside.screen.bench;
 
+import hobside.screen.Area;
 import hobside.screen.Frame;
 import hobside.screen.Keys;
 import hobside.screen.Lines;
 import hobside.screen.Style;
 import hobside.screen.TextWidth;
+import java.util.List;
 
 /** Draws the Bench. */
 public final class BenchView {
+
+    /** Rows that a message may take. */
+    private static final int MOST_ROWS = 4;
 
     private BenchView() {}
 
@@ -40,8 +45,17 @@ public final class BenchView {
         return (before == now ? "" : Math.round(before) + "→") + Math.round(now) + after;
     }
 
-    /** The last word said to the user, above the keys. */
+    /** The last word said to the user, above the keys; a long one takes the rows above until the next key, since its end says what to do. */
     public static void said(String words, Frame frame) {
-        frame.put(frame.height() - 2, 1, Lines.fit(words, frame.width() - 2), Style.STRONG);
+        List<String> lines = Lines.wrap(words, frame.width() - 2);
+        int count = Math.min(MOST_ROWS, lines.size());
+        for (int i = 0; i < count; i++) {
+            boolean cut = i == count - 1 && lines.size() > count;
+            int row = frame.height() - 1 - count + i;
+            if (count > 1) {
+                frame.part(new Area(row, 0, 1, frame.width())).fill(' ', Style.PLAIN);
+            }
+            frame.put(row, 1, cut ? Lines.fit(lines.get(i) + " " + lines.get(i + 1), frame.width() - 2) : lines.get(i), Style.STRONG);
+        }
     }
 }

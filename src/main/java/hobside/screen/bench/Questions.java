@@ -187,9 +187,9 @@ final class Questions {
 
     /** The last steps are in the program only: leaving would lose them, so that is asked first. */
     static Next leaveUnkept(Bench bench) {
-        List<Menu.Row> rows = List.of(new Menu.Row("stay", "", "Nothing is lost while the program runs. Free the disk or the folder, then press s."),
+        List<Menu.Row> rows = List.of(new Menu.Row("try to keep it once more", "", "Nothing is lost while the program runs. Free the disk, or put the stick back."),
                 new Menu.Row("leave, and lose what could not be kept", "", "What was kept before is on the disk and stays there."));
-        Menu menu = new Menu("The last steps could not be kept", bench.said(), rows, index -> index == 0 ? Next.to(bench) : Next.leave());
+        Menu menu = new Menu("The last steps could not be kept", bench.said(), rows, index -> index == 0 ? Bench.keeping(bench) : Next.leave());
         return Next.to(MenuScreen.of(bench, menu, 0));
     }
 

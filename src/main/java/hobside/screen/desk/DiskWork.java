@@ -58,10 +58,24 @@ public final class DiskWork implements EffectRunner {
         if (effect instanceof Jot jot) {
             return jotting().jotted(jot, unkept);
         }
+        if (effect instanceof Work.LookForTyped) {
+            // What telling the time needs is read now, after the first picture: later the program's own stick may have been pulled.
+            time();
+        }
         if (effect instanceof Work.LookForTyped || effect instanceof Work.TypeOn || effect instanceof Work.ForgetTyped) {
             return jotting().carryOut((Work) effect);
         }
-        return effect instanceof Work work ? Optional.of(new Message.Told(answer(work))) : Optional.empty();
+        return effect instanceof Work work ? Optional.of(new Message.Told(answered(work))) : Optional.empty();
+    }
+
+    /** The program's own files may be gone, with the stick that it was started from: then it goes on with what it has in memory. */
+    private Answer answered(Work work) {
+        try {
+            return answer(work);
+        } catch (LinkageError | InternalError gone) {
+            String words = "Part of the program itself cannot be read: was its stick taken out? Put it back, then press s.";
+            return work instanceof Work.Keep || work instanceof Work.Save ? new Answer.NotKept("Not saved. " + words) : new Answer.Failed(words);
+        }
     }
 
     private Answer answer(Work work) {
@@ -69,7 +83,9 @@ public final class DiskWork implements EffectRunner {
             lookAtFoods();
         }
         if (work instanceof Work.Keep keep) {
-            return kept(kitchen.save(keep.demo(), version(keep.name(), keep.demo()), study.shelf()), "");
+            Saving saving = kitchen.save(keep.demo(), version(keep.name(), keep.demo()), study.shelf());
+            // A step is kept without a word, unless it went elsewhere than before, as when another window has saved there.
+            return kept(saving, saving instanceof Saving.Saved saved && saved.isElsewhere() ? saved.said() : "");
         }
         if (work instanceof Work.Save save) {
             return saved(save);

@@ -76,7 +76,7 @@ public record PlaceScreen(String locked, Typing typing, String problem) implemen
         int row = 3;
         for (String paragraph : List.of("The kitchen folder may only be read: nothing can be written to " + locked
                 + ". It may be a stick with its lock on, or a disc.",
-                "Your dishes, foods, prices and demos are copied to the folder that you name, and kept there from now on. Nothing in the "
+                "Your dishes, foods, prices and demos are copied to the folder that you name, and your work is kept there. Nothing in the "
                 + "old one changes.")) {
             row = wrapped(frame, row, paragraph, Style.PLAIN) + 1;
         }

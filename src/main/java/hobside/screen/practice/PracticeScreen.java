@@ -150,7 +150,7 @@ public record PracticeScreen(Room room, List<String> names, int cursor, String s
     private void row(Frame line, String name, boolean here) {
         Progress progress = Progress.of(room.of(name));
         line.put(0, 3, Lines.fit(name, 30), Style.PLAIN);
-        line.putRight(0, line.width() - 2, progress.attempts() + " answers" + progress.inARow().map(row -> ", the last " + row + " right").orElse(""), Style.QUIET);
+        line.putRight(0, line.width() - 2, progress.attempts() + (progress.attempts() == 1 ? " answer" : " answers") + progress.inARow().map(row -> ", the last " + row + " right").orElse(""), Style.QUIET);
         Cursor.mark(line, here);
     }
 }

@@ -88,7 +88,7 @@ public record WorkshopScreen(Room room, String trainee, int cursor, String said)
         List<Menu.Row> rows = new ArrayList<>();
         Report report = Report.of(room.kept().results());
         for (String name : room.trainees()) {
-            rows.add(new Menu.Row(name, report.answers(name) + " answers",
+            rows.add(new Menu.Row(name, counted(report.answers(name), "answer"),
                     "Enter erases " + name + " for good: every log of this nickname here is replaced by a mark that also keeps old copies out."));
         }
         return MenuScreen.of(this, new Menu("Erase a person", "Nothing is erased before Enter.", rows,

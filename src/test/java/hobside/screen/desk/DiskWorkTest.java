@@ -72,7 +72,7 @@ class DiskWorkTest {
         Files.createDirectories(folder.resolve("scripts"));
         Path broken = Files.writeString(folder.resolve("scripts/broken.demo.json"), "{\"hobside\": \"demo/1\", \"dish\": {\"name\": \"x\"");
         VirtualStage stage = stage().play("o enter");
-        assertTrue(stage.line(22).contains("Not opened, and left as it is. scripts/broken.demo.json:1:"), stage.line(22));
+        assertTrue(stage.frame().text().contains("Not opened, and left as it is. scripts/broken.demo.json:1:") && stage.line(22).endsWith("left as it is"), stage.frame().text());
         assertEquals("{\"hobside\": \"demo/1\", \"dish\": {\"name\": \"x\"", Files.readString(broken));
     }
 
@@ -82,6 +82,7 @@ class DiskWorkTest {
         VirtualStage other = stage().play("enter enter");
         other.play("tab x");
         one.play("tab space");
+        assertTrue(one.frame().text().contains("changed by someone else since it was opened, so this is saved"), one.frame().text());
         assertEquals(List.of(".last-worked-on", "ropewalk-rib-pot-2.demo.json", "ropewalk-rib-pot.demo.json"),
                 scripts().stream().filter(name -> !name.contains("-3")).toList());
     }
@@ -90,7 +91,21 @@ class DiskWorkTest {
     void a_kitchen_that_cannot_be_written_says_so_and_the_work_goes_on() throws IOException {
         Files.writeString(folder.resolve("scripts"), "a file where the folder should be");
         VirtualStage stage = stage().play("enter enter");
-        assertTrue(stage.line(22).startsWith(" Not saved"), stage.line(22));
+        // The whole message can be read: its end says what to do.
+        assertTrue(stage.frame().text().contains(" Not saved: ") && stage.line(22).endsWith("with --kitchen."), stage.frame().text());
         assertTrue(stage.frame().text().contains("trim ribs"));
+    }
+
+    @Test
+    void what_could_not_be_kept_is_kept_at_the_next_key_once_the_trouble_is_over() throws IOException {
+        Path inTheWay = Files.writeString(folder.resolve("scripts"), "a file where the folder should be");
+        VirtualStage stage = stage().play("enter enter");
+        assertTrue(stage.line(0).contains("NOT KEPT"), stage.line(0));
+        stage.play("down");
+        assertTrue(stage.line(0).contains("NOT KEPT"), stage.line(0));
+        Files.delete(inTheWay);
+        stage.play("up");
+        assertTrue(stage.line(0).contains("kept ") && stage.line(22).contains("Everything is kept now."), stage.line(0) + stage.line(22));
+        assertTrue(scripts().contains("ropewalk-rib-pot.demo.json"));
     }
 }
