@@ -244,6 +244,11 @@ public final class Kitchen {
         return SafeName.isSafe(name) && Files.isRegularFile(scripts().resolve(name + DEMO_ENDING));
     }
 
+    /** Opens what the program reads later of itself: it then stays open when the stick that it was started from is taken out. */
+    public static void holdOpen() {
+        Bundled.bytes(Bundled.DISHES.get(0));
+    }
+
     /** A dish that comes with the program. */
     public static Demo bundled(String name, Shelf shelf) {
         Read<Demo> read = DemoReader.bundled("foods/dishes/" + name + ".json", shelf);

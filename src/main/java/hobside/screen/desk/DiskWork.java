@@ -61,6 +61,7 @@ public final class DiskWork implements EffectRunner {
         if (effect instanceof Work.LookForTyped) {
             // What telling the time needs is read now, after the first picture: later the program's own stick may have been pulled.
             time();
+            Kitchen.holdOpen();
         }
         if (effect instanceof Work.LookForTyped || effect instanceof Work.TypeOn || effect instanceof Work.ForgetTyped) {
             return jotting().carryOut((Work) effect);
