@@ -120,7 +120,7 @@ public final class Hobside {
         InstantSource clock = SteadyClock.ofThisMachine();
         DiskWork disk = new DiskWork(kitchen, study, clock);
         Optional<Runs.Unfinished> live = kitchen.runs().unfinished(clock.millis());
-        if (live.isPresent() && isWanted(given, live.get(), kitchen, library)) {
+        if (live.isPresent() && live.get().isWaitedFor(clock.millis()) && isWanted(given, live.get(), kitchen, library)) {
             Bench bench = bench(named(live.get().open().run().head().demo(), kitchen, library, disk), study, library.problems());
             return Opening.open(Starting.resuming(bench, disk.carryOut(new Work.Resume())), outside(disk, clock), given.options(), streams.complaints());
         }
@@ -131,6 +131,9 @@ public final class Hobside {
             return Exit.BAD_INPUT.code();
         }
         Bench bench = bench(first, study, library.problems());
+        if (live.isPresent() && library.problems().isEmpty()) {
+            bench = Starting.reminding(bench, live.get());
+        }
         return Opening.open(opening(first, told.isEmpty() ? bench : bench.saying(told)), outside(disk, clock), given.options(), streams.complaints());
     }
 
@@ -142,7 +145,7 @@ public final class Hobside {
         public void run() {}
     }
 
-    /** Without a name a talk that is not over is gone on with; with one, when it is the dish of that talk. */
+    /** Without a name a talk that was interrupted just now is gone on with; with one, when it is the dish of that talk. */
     private static boolean isWanted(Given given, Runs.Unfinished live, Kitchen kitchen, Library library) {
         String demo = live.open().run().head().demo();
         if (!kitchen.isSaved(demo)) {

@@ -36,6 +36,12 @@ public final class Runs {
     /** A live run that was broken off longer ago than this is not offered any more. */
     private static final long TOO_OLD = 12L * 60 * 60 * 1_000;
 
+    /** A live run whose last happening is older than this was not interrupted a moment ago: a start does not go straight on with it. */
+    private static final long LATELY = 30L * 60 * 1_000;
+
+    /** Stands in a marker, after the name of the journal, when the user has left the run. */
+    private static final String LEFT = "\nleft";
+
     private final Folder kitchen;
     private final Path scripts;
     private final Claims claims;
@@ -88,8 +94,27 @@ public final class Runs {
         }
     }
 
-    /** A live run that was broken off, ready to go on, and the faults of its journal. */
-    public record Unfinished(Open open, List<InputProblem> problems) {}
+    /**
+     * A live run that is not over, ready to go on, and the faults of its journal.
+     *
+     * @param left the user has left it; false when the program was stopped under it
+     */
+    public record Unfinished(Open open, List<InputProblem> problems, boolean left) {
+
+        /** When the last thing happened in it: milliseconds since 1970, UTC. */
+        public long lastAt() {
+            long last = 0;
+            for (Happening happening : open.run().happenings()) {
+                last = Math.max(last, happening.at());
+            }
+            return open.run().head().begunAt() + last;
+        }
+
+        /** Whether it was interrupted less than half an hour before this time, so that an audience may be waiting. */
+        public boolean isWaitedFor(long now) {
+            return !left && now - lastAt() <= LATELY;
+        }
+    }
 
     /** Begins a journal. The run goes on even if it cannot be written. */
     public Begun begin(Run.Head head) {
@@ -164,6 +189,21 @@ public final class Runs {
         }
     }
 
+    /** The user leaves the run that goes on, and can come back to it. Where that cannot be written, a start goes straight on with it. */
+    public void leave(Open open) {
+        if (open.place == 0 || !open.marked || open.run.isOver()) {
+            return;
+        }
+        try (Turn turn = kitchen.turn(scripts)) {
+            String words = open.journal.file().getFileName() + LEFT;
+            SafeFile.replace(turn, marker(open.place), words.getBytes(StandardCharsets.UTF_8));
+            // The next thing that happens in it writes the marker anew, without this.
+            open.marked = false;
+        } catch (IOException | RuntimeException unwritten) {
+            open.marked = true;
+        }
+    }
+
     private Path marker(int place) {
         return scripts.resolve(place == 1 ? LIVE : LIVE + "-" + place);
     }
@@ -198,12 +238,18 @@ public final class Runs {
         }
     }
 
+    /** The name of the journal in a marker. */
     private String marked(int place) {
+        String words = words(place);
+        return words.endsWith(LEFT) ? words.substring(0, words.length() - LEFT.length()) : words;
+    }
+
+    private String words(int place) {
         Optional<RawFile> marker = kitchen.read(marker(place)).value();
         return marker.isEmpty() ? "" : new String(marker.get().bytes(), StandardCharsets.UTF_8).strip();
     }
 
-    /** The live run that was broken off last, if it began less than twelve hours before this time (milliseconds since 1970, UTC). */
+    /** The live run that was broken off or left last, if it began less than twelve hours before this time (milliseconds since 1970, UTC). */
     public Optional<Unfinished> unfinished(long now) {
         for (int place = 1; place <= MOST_LIVE; place++) {
             Optional<Unfinished> found = Files.exists(marker(place), LinkOption.NOFOLLOW_LINKS) ? unheld(place, now) : Optional.empty();
@@ -221,7 +267,7 @@ public final class Runs {
             return Optional.empty();
         }
         String name = marked(place);
-        Optional<Unfinished> found = isRun(name) ? unfinished(scripts.resolve(name), now) : Optional.empty();
+        Optional<Unfinished> found = isRun(name) ? unfinished(scripts.resolve(name), now, words(place).endsWith(LEFT)) : Optional.empty();
         if (found.isPresent()) {
             found.get().open().place = place;
         }
@@ -231,7 +277,7 @@ public final class Runs {
         return found;
     }
 
-    private Optional<Unfinished> unfinished(Path file, long now) {
+    private Optional<Unfinished> unfinished(Path file, long now, boolean left) {
         Optional<RawFile> raw = kitchen.read(file).value();
         if (raw.isEmpty()) {
             return Optional.empty();
@@ -239,7 +285,7 @@ public final class Runs {
         RunReader.Journaled read = RunReader.read(raw.get());
         boolean open = read.run().isPresent() && read.run().get().head().isLive() && !read.run().get().isOver()
                 && now - read.run().get().head().begunAt() < TOO_OLD;
-        return open ? Optional.of(new Unfinished(opened(file, read.run().get(), raw.get().bytes()), read.problems())) : Optional.empty();
+        return open ? Optional.of(new Unfinished(opened(file, read.run().get(), raw.get().bytes()), read.problems(), left)) : Optional.empty();
     }
 
     private static Open opened(Path file, Run run, byte[] bytes) {

@@ -4,7 +4,7 @@ import java.text.Normalizer;
 
 /**
  * The signs Hobside draws with, and the plain letter each becomes on a terminal that knows only ASCII. Every sign takes
- * one column before and after, so that columns stay aligned.
+ * one column before and after, so that columns stay aligned. What is cut never ends in a full stop: it would sound whole.
  */
 public final class Glyphs {
     public static final char HORIZONTAL = '─';
@@ -36,7 +36,7 @@ public final class Glyphs {
     private static final String LOOK_ALIKES = ""
             + "─-│|┌+┐+└+┘+├+┤+┬+┴+┼+"
             + "█#▀\"▄_░:▒%▓%▏:▎:▍|▌|▋|▊#▉#"
-            + "←<↑^→>↓v▲^▼v►>◄<•*·.−-×x÷/≈~≤<≥>±~…."
+            + "←<↑^→>↓v▲^▼v►>◄<•*·.−-×x÷/≈~≤<≥>±~…~"
             + "✓v✗x‘'’'“\"”\"–-—-‑-§S°o£L€E¢cßs\u00a0 "
             + "æaÆAøoØOłlŁLðdÐDþtÞT«<»>¡!′'●*○o■#□o◆*";
 

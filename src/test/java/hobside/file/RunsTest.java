@@ -213,6 +213,38 @@ class RunsTest {
     }
 
     @Test
+    void a_start_goes_straight_on_only_with_a_run_that_was_interrupted_within_half_an_hour() {
+        Runs.Open open = begun(Run.Kind.LIVE);
+        runs.append(open, on(3, "a"));
+        long last = BEGUN + open.run().happenings().get(0).at();
+        Runs.Unfinished found = runs.unfinished(last).orElseThrow();
+        assertEquals(last, found.lastAt());
+        assertTrue(found.isWaitedFor(last + 30 * 60_000));
+        assertFalse(found.isWaitedFor(last + 30 * 60_000 + 1));
+    }
+
+    @Test
+    void a_run_that_the_user_has_left_is_found_as_such_until_it_goes_on() throws IOException {
+        Runs.Open open = begun(Run.Kind.LIVE);
+        runs.append(open, on(3, "a"));
+        runs.leave(open);
+        Runs.Unfinished left = runs.unfinished(BEGUN + 60_000).orElseThrow();
+        assertTrue(left.left() && !left.isWaitedFor(BEGUN + 60_000));
+        assertEquals(open.run(), left.open().run(), "it can be gone on with");
+        runs.append(open, on(8, "b"));
+        assertFalse(runs.unfinished(BEGUN + 60_000).orElseThrow().left(), "the same visit has gone on with it");
+        runs.leave(open);
+        Runs.Open again = runs.unfinished(BEGUN + 60_000).orElseThrow().open();
+        runs.append(again, on(9, "c"));
+        assertFalse(runs.unfinished(BEGUN + 60_000).orElseThrow().left(), "a later visit has gone on with it");
+        runs.leave(again);
+        runs.append(again, new Happening(10, What.OVER, "", ""));
+        assertFalse(Files.exists(scripts.resolve(".live")), "over is over, left or not");
+        runs.leave(again);
+        assertFalse(Files.exists(scripts.resolve(".live")));
+    }
+
+    @Test
     void a_torn_line_is_closed_when_the_run_goes_on() throws IOException {
         Runs.Open open = begun(Run.Kind.LIVE);
         runs.append(open, on(3, "a"));

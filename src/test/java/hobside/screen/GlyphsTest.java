@@ -27,7 +27,7 @@ class GlyphsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"─, -", "│, |", "┼, +", "█, #", "−, -", "×, x", "é, e", "Ñ, N", "ø, o", "…, .", "→, >", "▲, ^", "A, A", "飯, ?"})
+    @CsvSource({"─, -", "│, |", "┼, +", "█, #", "−, -", "×, x", "é, e", "Ñ, N", "ø, o", "…, ~", "→, >", "▲, ^", "A, A", "飯, ?"})
     void a_sign_folds_to_one_plain_letter(char sign, char plain) {
         assertEquals(plain, Glyphs.plain(sign));
     }

@@ -24,8 +24,13 @@ public final class BenchView {
         DishPane.draw(bench, frame.part(layout.dish()));
         PlanPane.draw(bench, frame.part(layout.plan()));
         TotalsPane.draw(bench, frame.part(layout.totals()));
-        said(bench.said(), frame);
+        said(frame.isTold() && bench.said().isEmpty() ? side(bench) : bench.said(), frame);
         Keys.line(frame, BenchAction.lastLine(bench.spot().side()));
+    }
+
+    /** Which side the cursor is on: what is seen at once has to be told. */
+    private static String side(Bench bench) {
+        return bench.spot().side() == BenchAction.Side.DISH ? "You are in the dish." : "You are in the plan.";
     }
 
     /** The title line that all screens share: what is being worked on, which screen this is, and that it is kept. */

@@ -47,9 +47,9 @@ final class DishPane {
         }
     }
 
-    /** The row with the cursor: reversed on the side one is on, only pointed at on the other. */
+    /** The row with the cursor: reversed on the side one is on, only pointed at on the other; told only where one is. */
     static void mark(Frame line, boolean cursor, boolean here) {
-        if (cursor) {
+        if (cursor && (here || !line.isTold())) {
             line.put(0, 0, String.valueOf(Glyphs.POINTER), here ? Style.STRONG : Style.QUIET);
         }
         if (cursor && here) {

@@ -66,6 +66,10 @@ public final class DiskWork implements EffectRunner {
         if (effect instanceof Work.LookForTyped || effect instanceof Work.TypeOn || effect instanceof Work.ForgetTyped) {
             return jotting().carryOut((Work) effect);
         }
+        if (effect instanceof Work.LeaveTalk) {
+            running().left();
+            return Optional.empty();
+        }
         return effect instanceof Work work ? Optional.of(new Message.Told(answered(work))) : Optional.empty();
     }
 

@@ -45,6 +45,13 @@ final class Running {
         return work instanceof Work.Resume ? resumed() : letGo();
     }
 
+    /** The run stays open, in case the user comes back to it in this visit. */
+    void left() {
+        if (open != null) {
+            runs.leave(open);
+        }
+    }
+
     private Answer begun(Run.Head head) {
         zero = clock.millis();
         Runs.Begun begun = runs.begin(head.begun(zero));

@@ -28,7 +28,7 @@ public final class CueText {
         LARGE,
         SPACED,
         CLOSE,
-        /** Close, on lines as long as there is room for. */
+        /** Close, on lines as long as there is room for; what is told is one line. */
         FULL
     }
 
@@ -44,11 +44,14 @@ public final class CueText {
     }
 
     private Look look() {
-        if (!room.isTold() && Lettering.isCalm(words, room.width(), room.height(), room.isPlain())) {
+        if (room.isTold()) {
+            return Look.FULL;
+        }
+        if (Lettering.isCalm(words, room.width(), room.height(), room.isPlain())) {
             return Look.LARGE;
         }
         int narrow = lines(Look.CLOSE).size();
-        if (!room.isTold() && 2 * narrow - 1 <= room.height()) {
+        if (2 * narrow - 1 <= room.height()) {
             return Look.SPACED;
         }
         return narrow <= room.height() ? Look.CLOSE : Look.FULL;

@@ -1,5 +1,6 @@
 package hobside.screen.live;
 
+import hobside.file.Runs;
 import hobside.file.Scripts;
 import hobside.screen.Frame;
 import hobside.screen.Message;
@@ -16,6 +17,9 @@ import hobside.stage.run.Run;
 import hobside.talk.Script;
 import hobside.talk.Talk;
 import hobside.talk.Timing;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,9 +41,19 @@ public record Starting(Bench bench, Run.Kind kind) implements Screen {
         return new Starting(bench, Run.Kind.REHEARSAL).first(new Work.Runs(bench.desk().kept().name()));
     }
 
-    /** The program starts while a talk is not over: straight on to it, with what the disk answered. */
+    /** The program starts a moment after a talk was interrupted: straight on to it, with what the disk answered. */
     public static Next resuming(Bench bench, Optional<Message> answer) {
         return answer.map(new Starting(bench, Run.Kind.LIVE)::update).orElseGet(() -> Next.to(bench));
+    }
+
+    /** The Bench with a word about a talk that is not over and that L goes on with; as it is when L would begin another one. */
+    public static Bench reminding(Bench bench, Runs.Unfinished live) {
+        if (!live.open().run().head().demo().equals(bench.desk().kept().name())) {
+            return bench;
+        }
+        ZonedDateTime at = Instant.ofEpochMilli(live.lastAt()).atZone(ZoneId.systemDefault());
+        String time = at.getHour() + (at.getMinute() < 10 ? ":0" : ":") + at.getMinute();
+        return bench.saying("A talk " + (live.left() ? "was left" : "broke off") + " at " + (at.getHour() < 10 ? "0" : "") + time + ": L goes on with it.");
     }
 
     /** The run that was gone on with is over, and a new one begins. */

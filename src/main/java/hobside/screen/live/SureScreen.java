@@ -8,6 +8,7 @@ import hobside.screen.Message;
 import hobside.screen.Next;
 import hobside.screen.Screen;
 import hobside.screen.Style;
+import hobside.screen.desk.Work;
 import hobside.stage.run.Happening.What;
 
 /** Asks whether a key was meant that would interrupt the talk. Enter means yes; any other key stays where one is. */
@@ -48,7 +49,7 @@ record SureScreen(LiveScreen back, Meant meant) implements Screen {
     private Next pressed(Key key) {
         if (key.kind() == Key.Kind.ENTER) {
             return switch (meant) {
-                case LEAVE -> Next.to(back.playing().bench().saying("The talk is not over. L goes on with it at the same cue."));
+                case LEAVE -> Next.doing(back.playing().bench().saying("The talk is not over. L goes on with it at the same cue."), new Work.LeaveTalk());
                 case ANEW -> Starting.anew(back.playing().bench());
             };
         }

@@ -54,6 +54,8 @@ record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
         }
     }
 
+    private static final String SURE = "Escape again throws your words away; Enter takes them as they are.";
+
     static WriteScreen of(Asking asking) {
         return new WriteScreen(asking, Draft.of(""), "");
     }
@@ -80,9 +82,10 @@ record WriteScreen(Asking asking, Draft draft, String said) implements Screen {
             case TAKE -> draft.text().isBlank() ? Next.to(new WriteScreen(asking, draft, "Write a sentence or two, or say it aloud and press Ctrl-S.")) : written();
             case SPOKEN -> spoken();
             case OTHER -> PracticeScreen.another(asking);
-            case LARGE -> Next.to(new LargeScreen(this, List.of(asking.exercise().prompt().asked()), 0));
+            case LARGE -> Next.to(new LargeScreen(with(draft), List.of(asking.exercise().prompt().asked()), 0));
             case UNDO -> Next.to(with(draft.after(key, TYPED_WIDTH)));
-            case BACK -> Next.to(PracticeScreen.of(asking.room(), asking.trainee(), ""));
+            case BACK -> draft.text().isBlank() || said.equals(SURE) ? Next.to(PracticeScreen.of(asking.room(), asking.trainee(), ""))
+                    : Next.to(new WriteScreen(asking, draft, SURE));
         };
     }
 

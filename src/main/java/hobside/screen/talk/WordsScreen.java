@@ -63,6 +63,8 @@ record WordsScreen(TalkScreen talk, Draft draft, Remarks remarks, Said said) imp
         }
     }
 
+    private static final String SURE = "Escape again throws your words away; Enter keeps them.";
+
     static WordsScreen of(TalkScreen talk) {
         return new WordsScreen(talk, Draft.of(talk.cue().raw()), Remarks.of(talk), new Said(false, ""));
     }
@@ -102,8 +104,16 @@ record WordsScreen(TalkScreen talk, Draft draft, Remarks remarks, Said said) imp
             case FIGURE -> figures();
             case SPLIT -> split();
             case UNDO, REDO, EMPTY -> Next.to(with(draft.after(key, TYPED_WIDTH)));
-            case BACK -> Next.to(talk.saying(draft.before().isEmpty() ? "" : "As it was before."));
+            case BACK -> back();
         };
+    }
+
+    /** Changed words are thrown away only by a second key that follows the first. */
+    private Next back() {
+        if (typed().isPresent() && !said.words().equals(SURE)) {
+            return Next.to(saying(SURE));
+        }
+        return Next.to(talk.saying(draft.before().isEmpty() ? "" : "As it was before."));
     }
 
     /** Lines are moved through as on a screen of 80 columns; a wider one shows the same lines. */
@@ -138,7 +148,7 @@ record WordsScreen(TalkScreen talk, Draft draft, Remarks remarks, Said said) imp
             names.add(name);
             rows.add(new Menu.Row("{" + name + "}", Lines.fit(value, 40), value));
         });
-        return Next.to(MenuScreen.of(this, new Menu("Live figures", "It follows the dish: whatever is changed later, the words stay true.", rows,
+        return Next.to(MenuScreen.of(with(draft), new Menu("Live figures", "It follows the dish: whatever is changed later, the words stay true.", rows,
                 index -> Next.to(with(draft.inserting("{" + names.get(index) + "}")))), 0));
     }
 

@@ -15,8 +15,13 @@ import java.util.Map;
  */
 final class Teller implements Easel {
 
-    /** Frames are drawn large, so that lists are long and sentences are whole. */
-    static final Size SIZE = new Size(110, 50);
+    /** Frames are drawn so wide that the longest cue one can type stands on one line, and tall, so that lists are long. */
+    static final Size SIZE = new Size(1_200, 50);
+
+    /** Said where a text was cut all the same, so that half a sentence is not taken for a whole one. */
+    static final String CUT = " ... cut ";
+
+    private static final String HERE = "here: ";
 
     private static final int GAP = 2;
     private static final String END = "\r\n";
@@ -95,7 +100,7 @@ final class Teller implements Easel {
                 blank = 0;
             }
         }
-        return fact.length() == 0 ? "" : (here ? "here: " : "") + fact.toString().replaceAll(" {2,}", " ").replace(" ,", ",").strip();
+        return fact.length() == 0 ? "" : (here ? HERE : "") + fact.toString().replaceAll(" {2,}", " ").replace(" ,", ",").strip();
     }
 
     /** What a sign says; nothing for what is only drawn. */
@@ -107,6 +112,7 @@ final class Teller implements Easel {
             case '\u2265' -> "at least ";
             case '\u2264' -> "at most ";
             case Glyphs.ABOUT -> "about ";
+            case Glyphs.ELLIPSIS -> CUT;
             default -> isDrawn(sign) ? " " : String.valueOf(Glyphs.plain(sign));
         };
     }
@@ -116,7 +122,7 @@ final class Teller implements Easel {
         return sign >= '\u2500' && sign <= '\u259f' || sign == Glyphs.POINTER || sign == Glyphs.MIDDLE_DOT || sign == Glyphs.BULLET;
     }
 
-    /** The lines that were not there before, in their order. */
+    /** The lines that were not there before, in their order. A row that the cursor has only left is no news. */
     private static List<String> changed(List<String> before, List<String> after) {
         Map<String, Integer> known = new HashMap<>();
         for (String line : before) {
@@ -124,14 +130,20 @@ final class Teller implements Easel {
         }
         List<String> news = new ArrayList<>();
         for (String line : after) {
-            int times = known.getOrDefault(still(line), 0);
-            if (times == 0) {
+            if (!taken(known, still(line)) && !taken(known, HERE + still(line))) {
                 news.add(line);
-            } else {
-                known.put(still(line), times - 1);
             }
         }
         return news;
+    }
+
+    /** Takes a line out of those known; false when it is not among them. */
+    private static boolean taken(Map<String, Integer> known, String line) {
+        int times = known.getOrDefault(line, 0);
+        if (times > 0) {
+            known.put(line, times - 1);
+        }
+        return times > 0;
     }
 
     /** A line with its times taken out: a clock that goes on changes nothing. */

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.file.Runs;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;
 import hobside.ledger.Figure;
@@ -12,10 +13,16 @@ import hobside.screen.Golden;
 import hobside.screen.Key;
 import hobside.screen.Keys;
 import hobside.screen.Message;
+import hobside.screen.bench.Bench;
+import hobside.screen.desk.Desk;
 import hobside.stage.run.Happening;
 import hobside.stage.run.Happening.What;
 import hobside.stage.run.Run;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -248,6 +255,36 @@ class LivePlayTest {
         assertTrue(day.shows("cue 6 of") && day.shows("2:00 of"), day.text());
         assertTrue(day.shows("N begins anew"), day.text());
         assertEquals(1, day.runs().size());
+    }
+
+    @Test
+    void a_talk_that_was_left_waits_on_the_bench_after_a_start_and_L_goes_on_with_it() {
+        tell(5, 12);
+        assertTrue(day.unfinished().orElseThrow().isWaitedFor(0), "a stop here would be an interruption");
+        day.play("escape enter").later(60);
+        assertFalse(day.unfinished().orElseThrow().isWaitedFor(0));
+        day.startBesideTheTalk();
+        ZonedDateTime at = Instant.parse("2026-11-02T18:01:00Z").atZone(ZoneId.systemDefault());
+        assertTrue(day.shows("A talk was left at " + at.format(DateTimeFormatter.ofPattern("HH:mm")) + ": L goes on with it."), day.text());
+        day.play("L");
+        assertTrue(day.shows("cue 6 of") && day.shows("2:00 of"), day.text());
+        assertTrue(day.unfinished().orElseThrow().isWaitedFor(0), "it goes on");
+    }
+
+    @Test
+    void a_talk_that_broke_off_long_ago_waits_on_the_bench() {
+        tell(5, 12);
+        day.later(3 * 60 * 60).startBesideTheTalk();
+        ZonedDateTime at = Instant.parse("2026-11-02T18:01:00Z").atZone(ZoneId.systemDefault());
+        assertTrue(day.shows("A talk broke off at " + at.format(DateTimeFormatter.ofPattern("HH:mm")) + ": L goes on with it."), day.text());
+        assertTrue(day.play("L").shows("cue 6 of"), day.text());
+    }
+
+    @Test
+    void nothing_is_promised_of_L_where_another_demo_is_on_the_bench() {
+        Runs.Unfinished live = day.unfinished().orElseThrow();
+        Bench other = Bench.of(day.playing().bench().desk().kept(new Desk.Kept("another-pot", "kept")), "as before");
+        assertEquals("as before", Starting.reminding(other, live).said());
     }
 
     @Test

@@ -2,6 +2,7 @@ package hobside.screen.live;
 
 import hobside.file.Kitchen;
 import hobside.file.Library;
+import hobside.file.Runs;
 import hobside.file.Study;
 import hobside.screen.Effect;
 import hobside.screen.Message;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 
 /** A presenter with a real kitchen folder and a clock that the test moves: keys, seconds, and the end of the program at any moment. */
 public final class OnTheDay {
@@ -58,6 +60,17 @@ public final class OnTheDay {
     public OnTheDay startIntoTheTalk() {
         DiskWork disk = new DiskWork(kitchen, study, new Clock());
         return on(Starting.resuming(bench(disk), disk.carryOut(new Work.Resume())), Size.HOME, disk);
+    }
+
+    /** The talk that a start would find not over. */
+    public Optional<Runs.Unfinished> unfinished() {
+        return kitchen.runs().unfinished(now);
+    }
+
+    /** The Bench as a start shows it that does not go straight on with the talk. */
+    public OnTheDay startBesideTheTalk() {
+        DiskWork disk = new DiskWork(kitchen, study, new Clock());
+        return on(Next.to(Starting.reminding(bench(disk), unfinished().orElseThrow())), Size.HOME, disk);
     }
 
     private Bench bench(DiskWork disk) {

@@ -162,6 +162,16 @@ class PracticePlayTest {
     }
 
     @Test
+    void a_written_answer_is_thrown_away_by_a_second_escape_only() {
+        VirtualStage stage = upTo("explain", ana()).type("We cut the fat off.").play("escape");
+        assertTrue(shows(stage, "We cut the fat off.") && shows(stage, "Escape again throws your words away"), stage.frame().text());
+        stage.play("left escape");
+        assertTrue(shows(stage, "We cut the fat off."), "any other key clears it");
+        stage.play("escape");
+        assertFalse(shows(stage, "We cut the fat off."), stage.frame().text());
+    }
+
+    @Test
     void large_letters_show_the_question_and_each_answer() {
         VirtualStage stage = ana().play("L");
         assertTrue(shows(stage, "1 of 4"));

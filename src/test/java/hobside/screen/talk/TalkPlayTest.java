@@ -68,6 +68,36 @@ class TalkPlayTest {
     }
 
     @Test
+    void changed_words_are_thrown_away_by_a_second_escape_only() {
+        VirtualStage stage = stage().play("enter end").type("Zounds");
+        for (String key : List.of("escape", "ctrl-c")) {
+            stage.play(key);
+            assertTrue(shows(stage, "Zounds") && shows(stage, "Escape again throws your words away; Enter keeps them."), stage.frame().text());
+            stage.play("left right");
+            assertTrue(shows(stage, "Zounds") && !shows(stage, "throws your words away"), "any other key clears it");
+        }
+        stage.play("escape ctrl-f escape escape");
+        assertTrue(shows(stage, "Escape again throws"), "a menu in between counts as another key");
+        stage.play("escape");
+        assertTrue(shows(stage, "As it was before.") && !shows(stage, "Zounds"), stage.frame().text());
+        assertEquals(1, kept.size(), "only the change that was taken at first is kept");
+    }
+
+    @Test
+    void the_words_are_kept_by_enter_after_the_first_escape() {
+        VirtualStage stage = stage().play("a").type("Hello again.").play("escape enter");
+        assertEquals("Hello again.", now().script().edit("own-1").orElseThrow().words().get("en"));
+        assertTrue(shows(stage, "Added."));
+    }
+
+    @Test
+    void words_that_were_not_changed_are_left_at_once() {
+        for (String keys : List.of("enter escape", "a escape", "enter x backspace escape")) {
+            assertTrue(stage().play(keys).screen() instanceof TalkScreen, keys);
+        }
+    }
+
+    @Test
     void a_live_figure_is_chosen_from_what_the_ledger_knows() {
         VirtualStage stage = stage().play("a").type("It was ").play("ctrl-f");
         assertTrue(shows(stage, "{all-energy}"));

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
+import hobside.file.Scripts;
 import hobside.screen.Frame;
 import hobside.screen.Key;
 import hobside.screen.Message;
@@ -15,9 +16,15 @@ import hobside.screen.Surroundings;
 import hobside.screen.Visit;
 import hobside.screen.bench.Bench;
 import hobside.screen.desk.Desk;
+import hobside.screen.live.OnTheDay;
+import hobside.talk.Cue;
+import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What a screen reader gets: facts in lines, only what is new, and nothing that is merely drawn. */
 class TellerTest {
@@ -74,6 +81,66 @@ class TellerTest {
         assertTrue(all.toString().contains("28.9 grams") || all.toString().contains("28.") , all.toString());
         assertFalse(all.toString().contains("##"), "digits made of blocks");
         assertTrue(all.toString().contains("here: "));
+    }
+
+    @Test
+    void what_is_cut_says_so_and_never_sounds_whole() {
+        assertEquals(List.of("Check a wh ... cut"), Teller.lines(frame("Check a wh…")));
+        assertEquals(List.of("one ... cut, two"), Teller.lines(frame("one…      two")));
+    }
+
+    @Test
+    void a_row_that_the_cursor_has_left_is_no_news() {
+        Teller teller = new Teller();
+        teller.paint(frame("► one", "  two", "three", "four", "five", "six", "seven", "eight"));
+        assertEquals("here: two\r\n", teller.paint(frame("  one", "► two", "three", "four", "five", "six", "seven", "eight")));
+    }
+
+    @Test
+    void tab_on_the_bench_tells_the_side_and_the_row() {
+        Bench bench = Bench.of(Desk.of(Bundle.STUDY, Bundle.demo("ropewalk-rib-pot"), Desk.Kept.NOT_YET), "");
+        Visit visit = Visit.of(bench, Teller.SIZE, Showing.TOLD);
+        Teller teller = new Teller();
+        teller.paint(visit.frame());
+        visit = visit.after(new Message.KeyPressed(Key.parse("tab")));
+        String plan = teller.paint(visit.frame());
+        assertTrue(plan.contains("You are in the plan.") && plan.contains("here: as cooked here"), plan);
+        visit = visit.after(new Message.KeyPressed(Key.parse("tab")));
+        String dish = teller.paint(visit.frame());
+        assertTrue(dish.contains("You are in the dish.") && dish.contains("here: 2 kg beef short rib"), dish);
+    }
+
+    @Test
+    void on_the_bench_in_the_talk_and_live_every_caution_of_the_finished_demo_is_told_whole(@TempDir Path folder) {
+        OnTheDay day = new OnTheDay(folder).start();
+        Bench bench = (Bench) day.stage().screen();
+        assertWhole(day, "");
+        Set<String> cautions = new HashSet<>();
+        day.play("t");
+        for (Cue cue : Scripts.talk(bench.demo(), bench.desk().study()).cues()) {
+            assertWhole(day, cue.words());
+            day.play("down");
+            if (cue.kind() == Cue.Kind.TAKE_CARE) {
+                cautions.add(cue.words());
+            }
+        }
+        assertTrue(cautions.size() > 3, "the demo has cautions");
+        for (day.play("escape L"); day.playing().cue().isPresent(); day.play("enter")) {
+            assertWhole(day, day.playing().cue().get().words());
+            cautions.remove(day.playing().cue().get().words());
+        }
+        assertEquals(Set.of(), cautions, "cautions that were not told");
+    }
+
+    /** Nothing on the screen is cut, and these words stand in it from the first to the last. */
+    private static void assertWhole(OnTheDay day, String words) {
+        Frame frame = new Frame(Teller.SIZE.width(), Teller.SIZE.height(), Showing.TOLD);
+        day.stage().screen().view(frame);
+        Frame alone = new Frame(Teller.SIZE.width(), 1, Showing.TOLD);
+        alone.put(0, 0, words);
+        String told = String.join("\n", Teller.lines(frame));
+        assertFalse(told.contains(Teller.CUT.strip()), told);
+        assertTrue(told.contains(String.join("", Teller.lines(alone))), words + "\nis not in\n" + told);
     }
 
     @Test

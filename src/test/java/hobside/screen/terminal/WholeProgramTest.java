@@ -66,6 +66,23 @@ class WholeProgramTest {
     }
 
     @Test
+    void after_a_kill_the_talk_goes_on_at_once_and_after_it_was_left_the_bench_opens() throws Exception {
+        Watched.Start start = Watched.Start.in(kitchen);
+        try (Watched program = Watched.program(start)) {
+            program.await("? helps.").type("L").await("cue 1 of").type(" ").await("cue 2 of");
+            program.pty().java().orElseThrow().destroyForcibly();
+        }
+        try (Watched program = Watched.program(start)) {
+            program.await("cue 2 of").type("\033").await("Leave?").type("\r").await("L goes on with it at the same cue.").type("q");
+            assertEquals(0, program.end());
+        }
+        try (Watched program = Watched.program(start)) {
+            program.await("A talk was left at").type("L").await("cue 2 of");
+            program.pty().java().orElseThrow().destroyForcibly();
+        }
+    }
+
+    @Test
     void without_a_terminal_a_command_answers_and_a_screen_is_kindly_refused() throws Exception {
         Process foods = new ProcessBuilder("sh", "-c", program("foods ghee")).redirectErrorStream(true).start();
         assertTrue(new String(foods.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8).contains("USDA SR28"));
