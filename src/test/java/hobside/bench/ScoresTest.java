@@ -17,10 +17,10 @@ class ScoresTest {
     }
 
     @Test
-    void a_mutant_counts_as_noticed_when_a_test_failed_or_never_ended() {
+    void a_mutant_is_killed_by_a_test_that_fails_and_one_that_runs_on_or_is_not_reached_is_counted_apart() {
         List<String> table = Scores.mutation(List.of("T.java,hobside.dish.T,m,of,3,KILLED,t", "T.java,hobside.dish.T,m,of,3,TIMED_OUT,t",
                 "T.java,hobside.dish.T,m,of,4,SURVIVED,none", "T.java,hobside.dish.T,m,of,5,NO_COVERAGE,none")).lines().toList();
-        assertEquals(List.of("dish", "2 of 4, 50.0 %", "2 of 3, 66.7 %"), cells(table.get(1)));
+        assertEquals(List.of("dish", "1 of 4, 25.0 %", "1, 1"), cells(table.get(1)));
     }
 
     private static List<String> cells(String line) {
