@@ -103,6 +103,8 @@ class SpreadTest {
         assertEquals(1, Math.scalb(unit, -Math.getExponent(unit)), "a power of two");
         assertTrue(unit >= Math.ulp(0.1 + 0.2 + 0.7 + 0.6), "no sum of them is rounded again");
         assertEquals(Math.rint(0.6 / unit) * unit, Rest.spread(shares, 0.6).stream().mapToDouble(FairShare::share).sum(), 0);
+        assertTrue(Rest.unit(exact(5, -5, 0.1), 0.1) >= Math.ulp(5 + 5 + 0.1 + 0.1), "though they cancel");
+        assertTrue(Rest.unit(exact(0.1), 10) >= Math.ulp(10 + 0.1), "though the whole is larger");
         assertEquals(1.5, Rest.rounded(1.4, 0.5));
     }
 
