@@ -23,6 +23,13 @@ class ScoresTest {
         assertEquals(List.of("dish", "1 of 4, 25.0 %", "1, 1"), cells(table.get(1)));
     }
 
+    /** Held against sha1sum, which puts Task first, then Turns, Visit and Slotted. */
+    @Test
+    void a_sample_is_chosen_by_the_hash_of_the_names() {
+        List<String> names = List.of("hobside.stage.Slotted", "hobside.stage.order.Turns", "hobside.stage.run.Visit", "hobside.stage.Task");
+        assertEquals("stage\\.Task|stage\\.order\\.Turns|stage\\.run\\.Visit", Scores.sample(names, 3));
+    }
+
     private static List<String> cells(String line) {
         return List.of(line.strip().split(" {2,}"));
     }
