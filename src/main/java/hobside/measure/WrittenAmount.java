@@ -51,14 +51,26 @@ final class WrittenAmount {
         at = digitsFrom(0, MOST_DIGITS);
         int after = at > 0 && (isHere('.') || isHere(',')) ? digitsFrom(at + 1, MOST_DIGITS) : 0;
         at = after == 0 ? at : at + 1 + after;
-        return at == 0 ? Double.NaN : Double.parseDouble(text.substring(0, at).replace(',', '.'));
+        if (after > 0) {
+            return Double.parseDouble(text.substring(0, at).replace(',', '.'));
+        }
+        return at == 0 ? Double.NaN : whole(0);
     }
 
     /** The whole number that stands here, which is passed; no number where there is none. */
     private double digits() {
         int many = digitsFrom(at, MOST_OF_FRACTION);
         at += many;
-        return many == 0 ? Double.NaN : Double.parseDouble(text.substring(at - many, at));
+        return many == 0 ? Double.NaN : whole(at - many);
+    }
+
+    /** The whole number from there to here: nine digits at most, so that none is lost. */
+    private int whole(int from) {
+        int number = 0;
+        for (int i = from; i < at; i++) {
+            number = number * 10 + text.charAt(i) - '0';
+        }
+        return number;
     }
 
     /** How many digits stand there; 0 when there are none, or more than are read. */
