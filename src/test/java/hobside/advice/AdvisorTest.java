@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
+import hobside.Seeds;
 import hobside.dish.ChangeKind;
 import hobside.dish.Dish;
 import hobside.dish.Plan;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 class AdvisorTest {
 
-    private static final int DISHES = 300;
+    private static final int DISHES = Seeds.upTo(300);
 
     private static List<Goal> goals(Case on) {
         Outcome start = Ledger.outcome(on.dish(), List.of(), on.books());
@@ -77,7 +78,7 @@ class AdvisorTest {
 
     @Test
     void the_frontier_is_what_is_left_of_all_plans_when_the_worse_ones_are_struck_out() {
-        for (int seed = 0; seed < 60; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(60); seed++) {
             Case on = Case.of(seed, 8);
             List<Point> points = on.advisor().frontier();
             List<double[]> left = front(BruteForce.of(on).tried());

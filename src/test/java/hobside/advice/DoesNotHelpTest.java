@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.Offered;
+import hobside.Seeds;
 import hobside.dish.BulkOut;
 import hobside.dish.Change;
 import hobside.dish.CookAnotherWay;
@@ -56,7 +57,7 @@ class DoesNotHelpTest {
     /** Every bundled dish as it is cooked, and a hundred demos with changes. */
     private static List<Demo> demos() {
         List<Demo> demos = new ArrayList<>(Bundle.DISHES.stream().map(Bundle::demo).toList());
-        for (long seed = 0; seed < 100; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(100); seed++) {
             demos.add(Offered.random(seed));
         }
         return demos;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import hobside.Bundle;
 import hobside.Fixtures;
 import hobside.RandomPlans;
+import hobside.Seeds;
 import hobside.dish.Change;
 import hobside.dish.Plan;
 import hobside.dish.PourOff;
@@ -32,7 +33,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class TellingTest {
 
     private static final Books BOOKS = Fixtures.books();
-    private static final int SEEDS = 300;
+    private static final int SEEDS = Seeds.upTo(300);
 
     private static Plan ordered(Plan plan, Telling telling) {
         return Telling.ordered(Fixtures.pot(), plan, BOOKS, telling);

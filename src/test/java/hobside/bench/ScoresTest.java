@@ -17,10 +17,17 @@ class ScoresTest {
     }
 
     @Test
-    void a_mutant_counts_as_noticed_when_a_test_failed_or_never_ended() {
+    void a_mutant_is_killed_by_a_test_that_fails_and_one_that_runs_on_or_is_not_reached_is_counted_apart() {
         List<String> table = Scores.mutation(List.of("T.java,hobside.dish.T,m,of,3,KILLED,t", "T.java,hobside.dish.T,m,of,3,TIMED_OUT,t",
                 "T.java,hobside.dish.T,m,of,4,SURVIVED,none", "T.java,hobside.dish.T,m,of,5,NO_COVERAGE,none")).lines().toList();
-        assertEquals(List.of("dish", "2 of 4, 50.0 %", "2 of 3, 66.7 %"), cells(table.get(1)));
+        assertEquals(List.of("dish", "1 of 4, 25.0 %", "1, 1"), cells(table.get(1)));
+    }
+
+    /** Held against sha1sum, which puts Task first, then Turns, Visit and Slotted. */
+    @Test
+    void a_sample_is_chosen_by_the_hash_of_the_names() {
+        List<String> names = List.of("hobside.stage.Slotted", "hobside.stage.order.Turns", "hobside.stage.run.Visit", "hobside.stage.Task");
+        assertEquals("stage\\.Task|stage\\.order\\.Turns|stage\\.run\\.Visit", Scores.sample(names, 3));
     }
 
     private static List<String> cells(String line) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Fixtures;
 import hobside.RandomPlans;
+import hobside.Seeds;
 import hobside.food.CookingMethod;
 import hobside.food.Nutrient;
 import java.util.List;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** What is remembered or taken up half-way must be exactly what working everything out afresh would find. */
 class WorkingTest {
 
-    private static final int SEEDS = 200;
+    private static final int SEEDS = Seeds.upTo(200);
 
     private static Kit afresh() {
         return Kit.typical(Fixtures.cookery());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Fixtures;
 import hobside.RandomPlans;
+import hobside.Seeds;
 import hobside.dish.Add;
 import hobside.dish.Change;
 import hobside.dish.Ingredient;
@@ -63,7 +64,7 @@ class CreditTest {
 
     @Test
     void shares_add_up_to_the_whole_saving_to_the_last_unit() {
-        for (int seed = 0; seed < 300; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(300); seed++) {
             Plan plan = RandomPlans.of(seed);
             assertWhole(plan, credit(plan).shares(), "seed " + seed);
         }
@@ -71,7 +72,7 @@ class CreditTest {
 
     @Test
     void sampled_shares_add_up_to_the_whole_saving_to_the_last_unit() {
-        for (int seed = 0; seed < 300; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(300); seed++) {
             Plan plan = plan(2 + seed % 20, seed);
             assertWhole(plan, credit(plan).sampled(3), "seed " + seed);
         }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Fixtures;
 import hobside.RandomPlans;
+import hobside.Seeds;
 import hobside.dish.Change;
 import hobside.dish.Dish;
 import hobside.dish.MorePeople;
@@ -26,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class LedgerTest {
 
     private static final Books BOOKS = Fixtures.books();
-    private static final int SEEDS = 300;
+    private static final int SEEDS = Seeds.upTo(300);
 
     private static double saturated(Totals totals) {
         return totals.of(Nutrient.FASAT, Basis.POT).typical();

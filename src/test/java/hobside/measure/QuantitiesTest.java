@@ -72,6 +72,13 @@ class QuantitiesTest {
     }
 
     @Test
+    void a_range_of_shares_is_cut_off_at_both_ends() {
+        assertEquals(Range.of(0, 0.5, 1), Range.of(-0.2, 0.5, 1.3).within(0, 1));
+        assertEquals(Range.exactly(1), Range.of(1.1, 1.2, 1.3).within(0, 1));
+        assertEquals(Range.of(0.1, 0.2, 0.9), Range.of(0.1, 0.2, 0.9).within(0, 1));
+    }
+
+    @Test
     void a_range_out_of_order_or_without_end_is_none() {
         assertThrows(IllegalArgumentException.class, () -> Range.of(3, 2, 5));
         assertThrows(IllegalArgumentException.class, () -> Range.of(2, 6, 5));
@@ -87,6 +94,7 @@ class QuantitiesTest {
         assertEquals(Optional.empty(), Amount.parse("1/0 cup"));
         assertEquals(Optional.of(Amount.grams(1_000_000)), Amount.parse("1000000 g"));
         assertEquals(Optional.empty(), Amount.parse("1000001 g"));
+        assertEquals(List.of("1/2 cup", "1 1/2 cups"), List.of(Amount.of(0.5, "cup").written(), Amount.of(1.5, "cup").written()));
         assertEquals(List.of("2 cups", "1 cup", "3", "2 kg"), List.of(Amount.of(2, "cup").written(), Amount.of(1, "cup").written(),
                 Amount.of(3, "").written(), Amount.of(2, "kg").written()));
         assertEquals(Amount.grams(75), Amount.grams(50).times(1.5));

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.Offered;
+import hobside.Seeds;
 import hobside.dish.MethodStep;
 import hobside.dish.Stage;
 import hobside.dish.Station;
@@ -178,7 +179,7 @@ class RunningOrderTest {
 
     @Test
     void nothing_smaller_done_ahead_would_do_tried_one_by_one() {
-        for (int seed = 0; seed < 24; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(24); seed++) {
             Demo demo = slot(Offered.random(seed), 18 + seed % 30);
             RunningOrder order = order(demo);
             holds(order, Setting.Hall.USUAL, "seed " + seed);
@@ -279,7 +280,7 @@ class RunningOrderTest {
 
     @Test
     void a_pot_that_is_skimmed_cold_was_chilled_before_people_came() {
-        for (int seed = 0; seed < 400; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(400); seed++) {
             Demo demo = Offered.random(seed);
             RunningOrder.Given given = given(demo);
             boolean skims = Scene.of(given).steps().stream().anyMatch(step -> step.key().equals(Cooking.CHILL));

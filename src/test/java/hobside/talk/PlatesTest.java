@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.Offered;
+import hobside.Seeds;
 import hobside.ledger.Ledger;
 import hobside.ledger.Step;
 import org.junit.jupiter.api.Test;
@@ -14,7 +15,7 @@ class PlatesTest {
     @Test
     void the_difference_of_what_is_said_is_the_ledgers_difference_or_nearly() {
         int told = 0;
-        for (int seed = 0; seed < 300; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(300); seed++) {
             Demo demo = Offered.random(seed);
             for (Step step : Ledger.of(demo.dish(), demo.plan(), Bundle.STUDY.books()).steps()) {
                 Figures.Plates plates = Figures.plates(step.told());

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.Offered;
+import hobside.Seeds;
 import hobside.talk.Demo;
 import hobside.dish.Plan;
 import hobside.dish.PourOff;
@@ -50,7 +51,7 @@ class TalkWriterTest {
 
     @Test
     void every_caution_of_the_demo_is_in_its_script_once() {
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             Demo demo = Offered.random(seed);
             List<String> words = said(Scripts.talk(demo, Bundle.STUDY));
             for (Cautions.Due due : Bundle.STUDY.published().cautions().of(demo.dish(), demo.plan())) {
@@ -61,7 +62,7 @@ class TalkWriterTest {
 
     @Test
     void no_line_of_the_text_is_wider_than_80_columns_in_any_random_plan() {
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             for (String line : Scripts.text(Offered.random(seed), Bundle.STUDY).split("\n")) {
                 assertTrue(line.length() <= 80, line);
             }
@@ -70,7 +71,7 @@ class TalkWriterTest {
 
     @Test
     void the_words_promise_nothing_and_shame_nobody() {
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             for (String words : said(Scripts.talk(Offered.random(seed), Bundle.STUDY))) {
                 String small = words.toLowerCase(java.util.Locale.ROOT);
                 for (String bad : List.of("cures", "prevents", "no fat at all", "guarantee", "bad for you", "unhealthy", "junk")) {
@@ -84,7 +85,7 @@ class TalkWriterTest {
     void numbers_of_one_sentence_agree_with_one_another() {
         java.util.regex.Pattern took = java.util.regex.Pattern.compile("about (\\d+) grams? of saturated fat off each plate: it was about (\\d+), now it is about (\\d+)");
         int found = 0;
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             for (String words : said(Scripts.talk(Offered.random(seed), Bundle.STUDY))) {
                 java.util.regex.Matcher matcher = took.matcher(words);
                 if (matcher.find()) {

@@ -35,6 +35,30 @@ class PluralRuleTest {
         assertEquals(form, Words.of("fr", Map.of("language.plural.one", "i = 0,1")).language().form(number));
     }
 
+    private static final Map<String, String> LATVIAN = Map.of(
+            "language.plural.zero", "n % 10 = 0 or n % 100 = 11..19 or v = 2 and f % 100 = 11..19",
+            "language.plural.one", "n % 10 = 1 and n % 100 != 11 or v = 2 and f % 10 = 1 and f % 100 != 11 or v != 2 and f % 10 = 1");
+
+    @ParameterizedTest
+    @CsvSource({"0,zero", "10,zero", "11,zero", "19,zero", "20,zero", "1,one", "21,one", "101,one", "2,other", "22,other", "0.1,one", "1.1,one", "10.1,one", "2.11,zero",
+        "0.21,one", "0.22,other", "1.5,other"})
+    void latvian_numbers_look_at_their_decimals_too(String number, String form) {
+        assertEquals(form, Words.of("lv", LATVIAN).language().form(number));
+    }
+
+    @Test
+    void a_number_below_nothing_takes_the_form_of_its_size() {
+        assertEquals("one", Words.of("pl", POLISH).language().form("-1"));
+    }
+
+    @Test
+    void a_rule_with_a_letter_that_stands_for_nothing_or_with_no_value_is_refused() {
+        PluralRule letter = PluralRule.parse("q = 1");
+        assertThrows(IllegalArgumentException.class, () -> letter.holds("1"));
+        assertThrows(IllegalArgumentException.class, () -> PluralRule.parse(" = 1"));
+        assertThrows(IllegalArgumentException.class, () -> PluralRule.parse("n = 1 = 2"));
+    }
+
     @Test
     void a_rule_that_cannot_be_read_says_what_one_looks_like() {
         assertThrows(IllegalArgumentException.class, () -> PluralRule.parse("when it is one"));

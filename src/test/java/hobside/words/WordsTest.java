@@ -3,9 +3,11 @@ package hobside.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class WordsTest {
@@ -31,6 +33,24 @@ class WordsTest {
         assertEquals("7,4", spanish.language().number("7.4"));
         assertEquals("−12.890,5", spanish.language().number("−12890.5"));
         assertEquals("−890", spanish.language().number("−890"));
+    }
+
+    @Test
+    void thousands_are_set_apart_from_four_digits_on() {
+        Words english = Words.of("en", Map.of());
+        assertEquals(List.of("0", "890", "2,890", "12,890", "1,012,890", "0.4567", "-890", "-2,890"), Stream.of("0", "890", "2890", "12890", "1012890", "0.4567", "-890", "-2890")
+                .map(english.language()::number).toList());
+        assertEquals(List.of("en", "en"), List.of(english.language().code(), english.language().name()));
+    }
+
+    @Test
+    void words_are_found_by_their_keys() {
+        Words words = Words.of("es", Map.of("b", "dos", "a", "uno", "language.name", "español", "language.contractions", ">nada;a el>al"));
+        assertEquals(List.of("a", "b", "language.contractions", "language.name"), List.copyOf(words.keys()));
+        assertEquals("uno", words.say("a"));
+        assertEquals("español", words.language().name());
+        assertEquals("va al mar", words.filled("va a el mar", gap -> Optional.empty()));
+        assertEquals(List.of("Uno", ""), List.of(Words.capital("uno"), Words.capital("")));
     }
 
     @Test

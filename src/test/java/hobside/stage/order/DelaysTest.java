@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -34,7 +35,7 @@ class DelaysTest {
     }
 
     private void findsWhatAllOrdersFind() {
-        for (int seed = 0; seed < 600; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(600); seed++) {
             RandomProblems random = new RandomProblems(seed);
             Problem problem = seed % 3 == 0 ? random.tight(7) : random.some(3 + seed % 5, 9, false);
             Best best = searched(problem, 8, Long.MAX_VALUE);
@@ -59,7 +60,7 @@ class DelaysTest {
     void with_earliest_starts_it_finds_what_all_starts_find_and_it_leaves_latest_ends_to_others() {
         int left = 0;
         int found = 0;
-        for (int seed = 0; seed < 2000; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(2000); seed++) {
             Problem problem = new RandomProblems(seed).some(3 + seed % 3, 3, true);
             if (problem.hasDeadlines()) {
                 assertTrue(bare(problem).isEmpty());
@@ -75,7 +76,7 @@ class DelaysTest {
     /** With no room for what has been left behind, and with much: a rule that rules out too much would show in the difference. */
     @Test
     void what_is_remembered_changes_no_answer() {
-        for (int seed = 0; seed < 150; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(150); seed++) {
             Problem problem = seed % 2 == 0 ? new RandomProblems(seed).tight(11) : new RandomProblems(seed).some(12, 9, false);
             int shortest = searched(problem, 3, Long.MAX_VALUE).upper();
             assertEquals(shortest, searched(problem, 14, Long.MAX_VALUE).upper(), "seed " + seed);
@@ -85,7 +86,7 @@ class DelaysTest {
 
     @Test
     void cut_short_it_claims_no_more_than_it_knows() {
-        for (int seed = 0; seed < 60; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(60); seed++) {
             Problem problem = new RandomProblems(seed).tight(8);
             int shortest = AllOrders.shortest(problem);
             for (long effort = 1; effort < 300; effort += 1 + effort / 3) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -35,7 +36,7 @@ class HuntTest {
 
     @Test
     void it_finds_what_all_orders_find() {
-        for (int seed = 0; seed < 150; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(150); seed++) {
             Problem problem = new RandomProblems(seed).tight(8);
             Best best = hunted(problem, 10_000);
             holds(problem, best);
@@ -46,7 +47,7 @@ class HuntTest {
 
     @Test
     void it_finds_what_all_starts_find() {
-        for (int seed = 0; seed < 400; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(400); seed++) {
             Problem problem = new RandomProblems(seed).some(6, 3, true);
             if (new Obstacles(problem).first().isEmpty()) {
                 Best best = hunted(problem, 10_000);
@@ -63,7 +64,7 @@ class HuntTest {
 
     @Test
     void forgetting_what_was_learned_changes_no_answer() {
-        for (int seed = 0; seed < 40; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(40); seed++) {
             Problem problem = new RandomProblems(seed).some(18, 9, false);
             assertEquals(hunted(problem, 10_000).upper(), hunted(problem, 30).upper(), "seed " + seed);
         }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -49,7 +50,7 @@ class ImpossibleTest {
     @Test
     void a_reason_is_only_given_where_there_is_no_plan_and_its_figures_are_true() {
         int named = 0;
-        for (int seed = 0; seed < 400; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(400); seed++) {
             Problem problem = new RandomProblems(seed).some(5, 3, true);
             if (Scheduler.shortest(problem, ALL) instanceof Outcome.Impossible impossible) {
                 assertEquals(Integer.MAX_VALUE, AllStarts.shortest(problem), "seed " + seed);

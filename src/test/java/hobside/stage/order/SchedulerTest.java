@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -26,7 +27,7 @@ class SchedulerTest {
 
     @Test
     void no_order_of_the_jobs_is_shorter() {
-        for (int seed = 0; seed < 300; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(300); seed++) {
             Problem problem = new RandomProblems(seed).some(3 + seed % 4, 9, false);
             Outcome.Found found = found(problem, ALL);
             assertEquals(AllOrders.shortest(problem), found.makespan(), "seed " + seed);
@@ -37,7 +38,7 @@ class SchedulerTest {
     @Test
     void with_windows_no_choice_of_starts_is_shorter_and_what_is_impossible_is_said_to_be() {
         int impossible = 0;
-        for (int seed = 0; seed < 400; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(400); seed++) {
             Problem problem = new RandomProblems(seed).some(3 + seed % 4, 3, true);
             int shortest = AllStarts.shortest(problem);
             if (shortest == Integer.MAX_VALUE) {
@@ -54,7 +55,7 @@ class SchedulerTest {
 
     @Test
     void no_bound_is_above_the_shortest_however_little_effort_is_made() {
-        for (int seed = 0; seed < 60; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(60); seed++) {
             Problem problem = new RandomProblems(seed).some(12, 9, seed % 2 == 0);
             Outcome whole = Scheduler.shortest(problem, ALL);
             for (int nodes = 1; nodes < 120 && whole instanceof Outcome.Found; nodes += 1 + nodes / 3) {
@@ -76,7 +77,7 @@ class SchedulerTest {
 
     @Test
     void each_bound_by_itself_is_below_the_shortest() {
-        for (int seed = 0; seed < 200; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(200); seed++) {
             Problem problem = new RandomProblems(seed).some(6, 9, false);
             Bounds bounds = Bounds.of(problem);
             int shortest = AllOrders.shortest(problem);
@@ -87,7 +88,7 @@ class SchedulerTest {
 
     @Test
     void the_order_in_which_jobs_are_listed_does_not_matter() {
-        for (int seed = 0; seed < 100; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(100); seed++) {
             RandomProblems random = new RandomProblems(seed);
             Problem problem = random.some(14, 9, false);
             assertEquals(found(problem, ALL).makespan(), found(random.shuffled(problem), ALL).makespan(), "seed " + seed);
@@ -96,7 +97,7 @@ class SchedulerTest {
 
     @Test
     void the_same_problem_and_effort_give_the_same_plan() {
-        for (int seed = 0; seed < 40; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(40); seed++) {
             Problem problem = new RandomProblems(seed).some(16, 9, seed % 2 == 0);
             assertEquals(Scheduler.shortest(problem, Effort.nodes(300)), Scheduler.shortest(problem, Effort.nodes(300)));
         }
@@ -104,7 +105,7 @@ class SchedulerTest {
 
     @Test
     void no_job_alone_could_be_earlier() {
-        for (int seed = 0; seed < 100; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(100); seed++) {
             Problem problem = new RandomProblems(seed).some(10, 9, false);
             Outcome.Found found = found(problem, ALL);
             for (int i = 0; i < found.starts().size(); i++) {
@@ -119,7 +120,7 @@ class SchedulerTest {
 
     @Test
     void long_durations_cost_no_more_than_short_ones() {
-        for (int seed = 0; seed < 40; seed++) {
+        for (int seed = 0; seed < Seeds.upTo(40); seed++) {
             Problem problem = new RandomProblems(seed).some(12, 9, false);
             Outcome.Found found = found(problem, ALL);
             List<Job> slow = problem.jobs().stream().map(job -> Job.of(job.duration() * 300, job.takes(), job.after())).toList();

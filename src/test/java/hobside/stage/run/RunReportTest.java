@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import hobside.stage.run.Compared.Shorten;
 import hobside.stage.run.Happening.What;
 import hobside.stage.run.RunReport.Care;
@@ -81,7 +82,7 @@ class RunReportTest {
 
     @Test
     void a_report_can_be_made_of_any_run() {
-        for (long seed = 0; seed < 300; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(300); seed++) {
             Run run = Runs.wild(seed);
             RunReport report = RunReport.of(run);
             int planned = report.times().sections().stream().mapToInt(Row::planned).sum();

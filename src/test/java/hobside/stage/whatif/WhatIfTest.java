@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.Finished;
+import hobside.Seeds;
 import hobside.dish.ChangeKind;
 import hobside.dish.CutDown;
 import hobside.dish.LeaveOut;
@@ -214,7 +215,7 @@ class WhatIfTest {
         for (String name : Finished.NAMES) {
             Demo demo = Finished.demo(name);
             WhatIf whatIf = RandomWhatIfs.about(demo);
-            for (int seed = 0; seed < 100; seed++) {
+            for (int seed = 0; seed < Seeds.upTo(100); seed++) {
                 Trial trial = whatIf.trial(RandomWhatIfs.of(demo, new Random(seed)));
                 assertSame(Ledger.of(demo.dish(), trial.demo().plan(), Bundle.STUDY.books()).end(), trial.reckoned().tried());
                 assertFalse(trial.words().aloud().contains("{"), trial.words().aloud());

@@ -7,6 +7,7 @@ import hobside.Bundle;
 import hobside.Offered;
 import hobside.Fixtures;
 import hobside.RandomPlans;
+import hobside.Seeds;
 import hobside.talk.Demo;
 import hobside.talk.Cue;
 import hobside.talk.Stand;
@@ -51,7 +52,7 @@ class OwnWordsTest {
     @Test
     void the_talks_of_300_random_plans_pass_their_own_check() {
         Set<String> tripped = new LinkedHashSet<>();
-        for (long seed = 0; seed < 300; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(300); seed++) {
             Demo demo = Demo.of(Fixtures.pot()).with(RandomPlans.of(seed));
             Stand.Beside beside = new Stand.Beside(Bundle.STUDY.guide("eu-ri"), Bundle.STUDY.published().cautions(), Bundle.STUDY.substitutes(),
                     new Stand.Tongue(Bundle.STUDY.english(), Fixtures.CROWN));
@@ -63,7 +64,7 @@ class OwnWordsTest {
     @Test
     void the_talks_of_60_random_choices_of_offers_pass_their_own_check() {
         Set<String> tripped = new LinkedHashSet<>();
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             tripped.addAll(tripped(Corpus.stand(Offered.random(seed))));
         }
         assertNone(tripped);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
+import hobside.Seeds;
 import hobside.dish.Add;
 import hobside.dish.Ingredient;
 import hobside.dish.Plan;
@@ -136,7 +137,7 @@ class PapersTest {
 
     @Test
     void a_handout_is_one_page_of_plain_text_whatever_the_plan() {
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             String text = text(Scripts.Paper.HANDOUT, Papers.random(seed));
             assertTrue(text.split("\n").length <= Handout.PAGE, seed + "\n" + text);
         }
@@ -154,7 +155,7 @@ class PapersTest {
     /** The figures of the table are those that {@link Written} writes of the ledger. */
     @Test
     void every_figure_of_the_handouts_table_is_the_ledgers() {
-        for (long seed = 0; seed < 30; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(30); seed++) {
             Demo demo = Papers.random(seed);
             Ledger ledger = Ledger.of(demo.dish(), demo.plan(), Bundle.STUDY.books());
             Block.Table table = Papers.sheet(Scripts.Paper.HANDOUT, demo).blocks().stream().filter(Block.Table.class::isInstance)
@@ -180,7 +181,7 @@ class PapersTest {
     void money_that_is_told_adds_up_and_no_more_is_bought_than_was_saved() {
         Pattern sums = Pattern.compile("cost ([\\d.]+) cr; now it costs ([\\d.]+) cr\\. That saves ([\\d.]+) cr\\. As much buys, for example: (.*?)\\)\\.( Together ([\\d.]+) cr\\.)?");
         int found = 0;
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             Matcher matcher = sums.matcher(onOneLine(text(Scripts.Paper.HANDOUT, Papers.random(seed))));
             if (matcher.find()) {
                 found++;
@@ -197,7 +198,7 @@ class PapersTest {
     void nothing_is_bought_with_money_that_stays_in_the_till() {
         Demo pot = Bundle.demo("ropewalk-rib-pot");
         int same = 0;
-        for (long seed = 0; seed < 60; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(60); seed++) {
             String text = onOneLine(text(Scripts.Paper.HANDOUT, Papers.random(seed)));
             if (text.contains("as before, and the rest keeps")) {
                 same++;
@@ -242,7 +243,7 @@ class PapersTest {
 
     @Test
     void the_handout_says_that_it_is_cooking_and_that_local_rules_come_first_and_promises_nothing() {
-        for (long seed = 0; seed < 30; seed++) {
+        for (long seed = 0; seed < Seeds.upTo(30); seed++) {
             String text = onOneLine(text(Scripts.Paper.HANDOUT, Papers.random(seed)).replace("|", "")).toLowerCase(Locale.ROOT);
             assertTrue(text.contains("this is cooking, not treatment. local food-safety rules come first."), text);
             for (String bad : List.of("cures", "prevents", "guarantee", "unhealthy", "bad for you", "junk", "healthy heart")) {
