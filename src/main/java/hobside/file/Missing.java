@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Keeps account of what is left out of a damaged file, and says it. */
@@ -68,8 +69,8 @@ final class Missing {
     }
 
     /** Where whole lines are damaged nobody can know how many rows they were. */
-    private String row(Salvage.Path list, TreeSet<Integer> lines, int kept) {
-        String where = lines.size() == 1 ? "line " + lines.first() : "lines " + String.join(", ", lines.stream().map(String::valueOf).toList());
+    private String row(Salvage.Path list, Set<Integer> lines, int kept) {
+        String where = lines.size() == 1 ? "line " + lines.iterator().next() : "lines " + String.join(", ", lines.stream().map(String::valueOf).toList());
         return gaps.get(list) ? "Of the " + parts.rows(list) + " " + kept + " could be read; what stood at " + where + " could not."
                 : lines.size() + " of " + (kept + lines.size()) + " " + parts.rows(list) + " could not be read (" + where + ").";
     }

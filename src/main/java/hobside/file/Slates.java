@@ -81,7 +81,7 @@ public final class Slates {
     }
 
     static byte[] side(long number, Scrap scrap) {
-        String row = new Row().number("n", number).number("at", scrap.at()).textIfAny("demo", scrap.about().demo()).textIfAny("dish", scrap.about().dish())
+        String row = new Row().number("n", (double) number).number("at", (double) scrap.at()).textIfAny("demo", scrap.about().demo()).textIfAny("dish", scrap.about().dish())
                 .textIfAny("spot", scrap.about().spot()).text("asked", scrap.asked()).text("text", scrap.text()).written();
         byte[] bytes = row.getBytes(StandardCharsets.UTF_8);
         return (sum(bytes) + " " + row + "\n").getBytes(StandardCharsets.UTF_8);
