@@ -62,7 +62,7 @@ class WindowSizesTest {
 
     /** After a key there and one back the greeting has gone, and all is as it stays. */
     private static void settled(Watched program) throws IOException {
-        program.await(Watched.TITLE).await("Go to an ingredient and pr");
+        program.await(Watched.TITLE).await("Go to an ingredient and");
         program.type("\033[B").await("the second row", it -> pointsAt(it, "beef dripp") && it.row(it.height() - 1).endsWith("leave"));
         program.type("\033[A").await("the first row", it -> pointsAt(it, "beef short"));
     }
