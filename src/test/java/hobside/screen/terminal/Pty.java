@@ -24,7 +24,8 @@ public final class Pty implements AutoCloseable {
 
     private static final Map<String, String> SETTINGS = Map.of("TERM", "xterm", "LC_ALL", "C.UTF-8", "SHELL", "/bin/sh");
     private static final long PATIENCE_SECONDS = 40;
-    private static final long GLANCE_NANOS = 50_000;
+    /** Looking more often would take from the program on it the processor that it is measured on. */
+    private static final long GLANCE_NANOS = 400_000;
 
     private final Process script;
     private final InputStream screen;
