@@ -86,13 +86,7 @@ final class Claims {
     }
 
     private void close() {
-        try {
-            if (channel != null) {
-                channel.close();
-            }
-        } catch (IOException goneAlready) {
-            channel = null;
-        }
+        SafeFile.close(channel);
         channel = null;
     }
 }

@@ -62,6 +62,17 @@ final class SafeFile {
         }
     }
 
+    /** Closes what may never have been opened; a file that went with its stick is closed already. */
+    static void close(FileChannel channel) {
+        try {
+            if (channel != null) {
+                channel.close();
+            }
+        } catch (IOException goneAlready) {
+            return;
+        }
+    }
+
     /** The new name has to reach the disk too. Systems that cannot open a folder keep names safe by themselves. */
     static void forceFolder(Path folder) {
         try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {

@@ -128,13 +128,7 @@ public final class Slates {
     }
 
     private void close() {
-        try {
-            if (channel != null) {
-                channel.close();
-            }
-        } catch (IOException goneAlready) {
-            channel = null;
-        }
+        SafeFile.close(channel);
         channel = null;
     }
 

@@ -111,12 +111,6 @@ final class Turn implements AutoCloseable {
 
     @Override
     public void close() {
-        try {
-            if (channel != null) {
-                channel.close();
-            }
-        } catch (IOException nothingToGiveBack) {
-            return;
-        }
+        SafeFile.close(channel);
     }
 }

@@ -71,7 +71,7 @@ public sealed interface Work extends Effect {
     /** Go on with the live run that was broken off. Answered with {@link Answer.Begun}, or {@link Answer.Failed} if there is none. */
     record Resume() implements Running {}
 
-    /** The live run is left for now, to be gone on with later. Not answered. */
+    /** The user leaves the live run and can go on with it later. Not answered. */
     record LeaveTalk() implements Work {}
 
     /** The live run that was broken off is over. Answered with {@link Answer.BrokenOff}, empty. */
