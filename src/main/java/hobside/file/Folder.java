@@ -14,6 +14,12 @@ import java.util.List;
 /** Reads files of the kitchen folder: only plain files inside it, links that lead out of it are refused. */
 record Folder(Path root) {
 
+    /** What is the user's in a kitchen, and all that is written to; the foods that come with the program are not. */
+    static final List<String> OWN = List.of("scripts", "foods/own", "practice");
+
+    /** Folders within folders there, at most. */
+    static final int DEEP = 4;
+
     /** More files than this in one folder are not read. */
     private static final int MOST_FILES = 2_000;
 

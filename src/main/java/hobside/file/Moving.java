@@ -17,10 +17,6 @@ import java.util.stream.Stream;
  */
 public final class Moving {
 
-    /** What is the user's in a kitchen; the foods that come with the program are not. */
-    private static final List<String> OWN = List.of("scripts", "foods/own", "practice");
-
-    private static final int DEEP = 4;
     private static final int MOST_FILES = 5_000;
 
     private Moving() {}
@@ -72,7 +68,7 @@ public final class Moving {
         Folder home = new Folder(to.folder());
         List<String> left = new ArrayList<>();
         int copied = 0;
-        for (String part : OWN) {
+        for (String part : Folder.OWN) {
             for (Path file : files(from.folder().resolve(part))) {
                 Path target = to.folder().resolve(from.folder().relativize(file).toString());
                 try {
@@ -92,7 +88,7 @@ public final class Moving {
         if (!Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)) {
             return List.of();
         }
-        try (Stream<Path> walk = Files.walk(folder, DEEP, new FileVisitOption[0])) {
+        try (Stream<Path> walk = Files.walk(folder, Folder.DEEP, new FileVisitOption[0])) {
             return walk.filter(file -> Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) && !file.getFileName().toString().startsWith("."))
                     .sorted().limit(MOST_FILES).toList();
         } catch (IOException | RuntimeException unreadable) {

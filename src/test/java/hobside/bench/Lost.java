@@ -266,15 +266,15 @@ public final class Lost {
                 count.words.add("unreadable: " + recent.name());
             }
         }
-        count.leftOver += parts();
+        count.leftOver += parts().size();
         Slates slates = there.slates();
         for (Optional<Slates.Left> left = slates.left(NAME, ""); left.isPresent(); left = slates.left(NAME, "")) {
             slates.forget(left.get());
         }
     }
 
-    private int parts() throws IOException {
-        return (int) all(kitchen).stream().filter(path -> path.toString().endsWith(".part")).count();
+    private List<String> parts() throws IOException {
+        return all(kitchen).stream().map(path -> kitchen.relativize(path).toString()).filter(name -> name.endsWith(".part")).toList();
     }
 
     /** One more start and save, as on the next day: what a killed write left lying about goes then. */
@@ -286,7 +286,10 @@ public final class Lost {
             pty.type("q");
             pty.end();
         }
-        count.leftAtTheEnd = parts();
+        for (String part : parts()) {
+            count.leftAtTheEnd++;
+            count.words.add("still there after the next save: " + part);
+        }
     }
 
     private static void copy(Path from, Path to) throws IOException {
