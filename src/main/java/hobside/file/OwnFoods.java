@@ -33,16 +33,21 @@ public final class OwnFoods {
     /** What came of putting a food on the shelf: the food under the id it has got, and the sentence. */
     public record Put(Saving saving, Food food) {}
 
-    /** Puts a new food on the shelf under an id that neither a food nor a file has yet. */
+    /** Puts a new food on the shelf under an id that neither a food nor a file has yet; says so when another copy of the program was first with that name. */
     public Put add(Food food, Shelf shelf) {
         String wanted = SafeName.of(food.name());
+        String theirs = "";
         try (Turn turn = kitchen.turn(own)) {
             for (int number = 1; number <= MOST_NAMES; number++) {
                 String id = number == 1 ? wanted : SafeName.numbered(wanted, number);
-                if (shelf.food(id).isEmpty() && !Files.exists(own.resolve(id + ENDING))) {
+                boolean known = shelf.food(id).isPresent();
+                Path file = own.resolve(id + ENDING);
+                if (!known && !Files.exists(file)) {
                     Food named = renamed(food, id);
-                    return new Put(write(turn, named, own.resolve(id + ENDING), shelf), named);
+                    return new Put(write(turn, named, file, shelf).adding(theirs), named);
                 }
+                theirs = known || !theirs.isEmpty() ? theirs
+                        : " There is another one of that name, written since this program was started: " + shown(file) + ". Look whether both are wanted.";
             }
         }
         return new Put(new Saving.NotSaved("Not saved: there are a thousand foods of that name already. Choose another name."), food);

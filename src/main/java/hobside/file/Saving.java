@@ -6,6 +6,11 @@ public sealed interface Saving {
     /** A sentence for the user. */
     String said();
 
+    /** The same with more to say when it is on the disk. */
+    default Saving adding(String more) {
+        return this instanceof Saved saved ? new Saved(saved.version, saved.file, saved.said + more) : this;
+    }
+
     /** It is on the disk, whole. The version is to be handed in with the next save. */
     record Saved(Version version, String file, String said) implements Saving {
 

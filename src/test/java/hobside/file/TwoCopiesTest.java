@@ -165,6 +165,18 @@ class TwoCopiesTest {
     }
 
     @Test
+    void a_food_that_the_other_copy_has_added_meanwhile_is_told() {
+        Shelf before = Library.load(kitchen()).shelf();
+        assertEquals("Quay biscuit is on the shelf (foods/own/quay-biscuit.json).", kitchen().foods().add(food("Quay biscuit", 1), before).saving().said());
+        OwnFoods.Put second = kitchen().foods().add(food("Quay biscuit", 2), before);
+        assertEquals("quay-biscuit-2", second.food().id());
+        assertEquals("Quay biscuit is on the shelf (foods/own/quay-biscuit-2.json). There is another one of that name, written since this program was started: "
+                + "foods/own/quay-biscuit.json. Look whether both are wanted.", second.saving().said());
+        Shelf after = Library.load(kitchen()).shelf();
+        assertEquals("Quay biscuit is on the shelf (foods/own/quay-biscuit-3.json).", kitchen().foods().add(food("Quay biscuit", 3), after).saving().said(), "these stand on the shelf and are seen there");
+    }
+
+    @Test
     void an_own_food_that_the_other_copy_has_changed_is_not_changed_over_it() {
         Kitchen one = kitchen();
         Kitchen two = kitchen();
