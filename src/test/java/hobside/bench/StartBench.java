@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.jar.Attributes;
@@ -16,7 +17,7 @@ import java.util.jar.Manifest;
 
 /**
  * Measures side by side, in turns on a real terminal, how long a bare Java program, the launcher, the jar alone and the portable folder take
- * from their start to a text on the screen, and the most memory they held by then.
+ * from their start to a text on the screen, and the most memory they held by then; and counts the classes that no archive held.
  *
  * <p>Arguments: jar, launcher, the text to wait for, rounds; all may be left out.
  */
@@ -28,6 +29,9 @@ public final class StartBench {
 
     /** The end of the last line of the Bench: when it is there, the frame is whole. */
     private static final String LAST_WORD = "leave";
+
+    /** The thread that reads keys starts when the first picture has been painted. */
+    private static final String AFTER_THE_PICTURE = "hobside.screen.Loop$Reader";
 
     private StartBench() {}
 
@@ -46,7 +50,24 @@ public final class StartBench {
             commands.put("portable", "exec " + PORTABLE);
         }
         report(measure(commands, words[2], Integer.parseInt(words[3])));
+        commands.remove("bare java");
+        for (Map.Entry<String, String> each : commands.entrySet()) {
+            System.out.printf(Locale.ROOT, "%-12s %d classes loaded before the first picture, %s of them from outside the archives%n", loaded(each, words[2]));
+        }
         Files.delete(hello);
+    }
+
+    /** A class that the archive of a build has lost costs ten times as much; nothing but this count shows it. */
+    private static Object[] loaded(Map.Entry<String, String> command, String text) throws IOException {
+        Path log = Files.createTempFile("classes", ".log");
+        try (Pty pty = Pty.running("export _JAVA_OPTIONS=-Xlog:class+load:file=" + log + ":none; " + command.getValue())) {
+            pty.await(text);
+            pty.type("q\n");
+            pty.end();
+        }
+        List<String> lines = Files.readAllLines(log).stream().takeWhile(line -> !line.startsWith(AFTER_THE_PICTURE)).toList();
+        Files.delete(log);
+        return new Object[] {command.getKey(), lines.size(), lines.stream().filter(line -> !line.contains("shared objects file")).count()};
     }
 
     /** The launcher's start with two kitchens, and the portable folder's with the second, side by side beside a bare Java program. */
