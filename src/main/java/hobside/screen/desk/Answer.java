@@ -31,8 +31,8 @@ public sealed interface Answer {
     /** It is on disk now. */
     record Stored(Desk.Kept kept, String words) implements Answer {}
 
-    /** What can be opened, newest demos first; and sentences about files that could not be read. */
-    record Choices(List<Choice> choices, List<String> troubles) implements Answer {}
+    /** What can be opened, newest demos first; and the kitchen folder, fit to be shown. */
+    record Choices(List<Choice> choices, String kitchen) implements Answer {}
 
     /**
      * A demo that has been opened.

@@ -7,6 +7,7 @@ import hobside.file.Read;
 import hobside.file.Salvaged;
 import hobside.file.Saving;
 import hobside.file.Scripts;
+import hobside.file.Shown;
 import hobside.file.Study;
 import hobside.file.Version;
 import hobside.screen.Effect;
@@ -178,7 +179,7 @@ public final class DiskWork implements EffectRunner {
         kitchen.recent().forEach(demo -> choices.add(new Answer.Choice(Answer.Kind.DEMO, demo.name(), demo.title())));
         kitchen.dishes().forEach(dish -> choices.add(new Answer.Choice(dish.own() ? Answer.Kind.OWN_DISH : Answer.Kind.BUNDLED_DISH,
                 dish.file(), dish.title())));
-        return new Answer.Choices(choices, List.of());
+        return new Answer.Choices(choices, Shown.of(kitchen.folder().toString()));
     }
 
     /** Opens a choice; also used for what the program opens with. */

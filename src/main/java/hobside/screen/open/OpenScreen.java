@@ -15,17 +15,15 @@ public final class OpenScreen {
     private OpenScreen() {}
 
     public static Screen of(Bench bench, Answer.Choices choices) {
-        List<Menu.Row> rows = choices.choices().stream().map(OpenScreen::row).toList();
-        String intro = choices.troubles().isEmpty() ? "Saved demos first, the newest on top; then dishes."
-                : choices.troubles().get(0);
-        return MenuScreen.of(bench, new Menu("Open", intro, rows,
+        List<Menu.Row> rows = choices.choices().stream().map(choice -> row(choice, choices.kitchen())).toList();
+        return MenuScreen.of(bench, new Menu("Open", "Saved demos first, the newest on top; then dishes.", rows,
                 index -> Next.doing(bench, new Work.Open(choices.choices().get(index)))), 0);
     }
 
-    private static Menu.Row row(Answer.Choice choice) {
+    private static Menu.Row row(Answer.Choice choice, String kitchen) {
         return switch (choice.kind()) {
-            case DEMO -> new Menu.Row(choice.title(), "demo " + choice.name(), "Saved as " + choice.name() + " in the scripts folder, with its plan.");
-            case OWN_DISH -> new Menu.Row(choice.title(), "your dish", "From " + choice.name() + " in your kitchen folder, as it is cooked.");
+            case DEMO -> new Menu.Row(choice.title(), "demo " + choice.name(), "Saved as " + choice.name() + " in the scripts folder of " + kitchen + ", with its plan.");
+            case OWN_DISH -> new Menu.Row(choice.title(), "your dish", "From " + choice.name() + " in your kitchen folder, " + kitchen + ", as it is cooked.");
             case BUNDLED_DISH -> new Menu.Row(choice.title(), "bundled dish", "A dish of the Ropewalk Kitchen in Ostrey Landing, an invented town. "
                     + "Its prices are invented too.");
         };

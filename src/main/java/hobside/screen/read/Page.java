@@ -7,9 +7,11 @@ import java.util.function.IntFunction;
 final class Page {
 
     private static final int USUAL = 78;
+    private static final int USUAL_ROWS = 20;
 
     private final IntFunction<List<String>> layout;
     private int width = -1;
+    private int rows = USUAL_ROWS;
     private List<String> lines = List.of();
 
     private Page(IntFunction<List<String>> layout) {
@@ -20,7 +22,13 @@ final class Page {
         return new Page(layout);
     }
 
-    List<String> lines(int wanted) {
+    /** The lines at this width; so many rows of them are shown at a time. */
+    List<String> lines(int wanted, int shown) {
+        rows = shown;
+        return lines(wanted);
+    }
+
+    private List<String> lines(int wanted) {
         if (wanted != width) {
             lines = layout.apply(wanted);
             width = wanted;
@@ -28,8 +36,13 @@ final class Page {
         return lines;
     }
 
-    /** How many lines there are at the width that was last asked for. */
-    int size() {
-        return lines(width < 0 ? USUAL : width).size();
+    /** Rows to go on by: the last one of a full page stays in sight as the first of the next. */
+    int step() {
+        return Math.max(1, rows - 1);
+    }
+
+    /** The first row when the last ones are shown, at the width and the height that were last asked for. */
+    int last() {
+        return Math.max(0, lines(width < 0 ? USUAL : width).size() - rows);
     }
 }

@@ -58,10 +58,10 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
             String keys = binding.allKeys();
             lines.add(keys + "\t" + binding.help());
         }
-        lines.addAll(List.of("", "Figures: \"▼ 9.1 g\" is less than before, \"▲\" is more, \"≥\" is at least so much because a figure or a",
-                "price is not known. In brackets stand the low and the high end of what is usual.", "",
-                "Hobside gives figures, not medical advice. Follow your local food-safety rules, and leave questions about",
-                "somebody's own health to a doctor or a licensed dietitian."));
+        lines.addAll(List.of("", "Figures: \"▼ 9.1 g\" is less than before, \"▲\" is more, \"≥\" is at least so much because a figure or a price is not known. "
+                + "In brackets stand the low and the high end of what is usual.", "",
+                "Hobside gives figures, not medical advice. Follow your local food-safety rules, and leave questions about "
+                + "somebody's own health to a doctor or a licensed dietitian."));
         return new ReadScreen(back, name, Page.of(width -> wrapped(lines, width)), 0);
     }
 
@@ -76,26 +76,29 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
     private Next act(Action action) {
         return switch (action) {
             case BACK -> Next.to(back);
-            case DOWN -> to(top + 1);
-            case UP -> to(top - 1);
-            case PAGE -> to(top + PAGE_ROWS);
-            case PAGE_UP -> to(top - PAGE_ROWS);
+            case DOWN -> to(first() + 1);
+            case UP -> to(first() - 1);
+            case PAGE -> to(first() + page.step());
+            case PAGE_UP -> to(first() - page.step());
         };
     }
-
-    private static final int PAGE_ROWS = 16;
 
     private Next jump(Key key) {
         return switch (key.kind()) {
             case HOME -> to(0);
-            case END -> to(page.size());
+            case END -> to(page.last());
             case CHARACTER, CTRL, FUNCTION, ENTER, ESCAPE, TAB, BACK_TAB, UP, DOWN, LEFT, RIGHT, PAGE_UP, PAGE_DOWN, BACKSPACE, DELETE,
                     INSERT -> Next.to(this);
         };
     }
 
+    /** The window may have grown since. */
+    private int first() {
+        return Math.min(top, page.last());
+    }
+
     private Next to(int row) {
-        return Next.to(new ReadScreen(back, title, page, Math.max(0, Math.min(page.size() - 4, row))));
+        return Next.to(new ReadScreen(back, title, page, Math.max(0, Math.min(page.last(), row))));
     }
 
     @Override
@@ -107,14 +110,15 @@ public record ReadScreen(Screen back, String title, Page page, int top) implemen
     public void view(Frame frame) {
         frame.put(0, 1, title, Style.TITLE);
         frame.horizontal(1, 0, frame.width() - 1);
-        List<String> lines = page.lines(frame.width() - 2);
-        for (int row = 2; row < frame.height() - 2 && top + row - 2 < lines.size(); row++) {
-            String line = lines.get(top + row - 2);
+        List<String> lines = page.lines(frame.width() - 2, frame.height() - 4);
+        int first = first();
+        for (int row = 2; row < frame.height() - 2 && first + row - 2 < lines.size(); row++) {
+            String line = lines.get(first + row - 2);
             frame.put(row, 1, line, style(line));
         }
         frame.horizontal(frame.height() - 2, 0, frame.width() - 1);
         // How much of the page one has had before one's eyes: 100 when its end can be seen.
-        int seen = top + frame.height() - 4;
+        int seen = first + frame.height() - 4;
         int part = seen >= lines.size() ? 100 : Math.min(99, Math.round(100f * seen / lines.size()));
         frame.putRight(frame.height() - 1, frame.width() - 1, part + " %", Style.QUIET);
         Keys.line(frame.part(new Area(0, 0, frame.height(), frame.width() - 6)), List.of(Action.values()));
