@@ -71,14 +71,23 @@ public record MenuScreen(Screen back, Menu menu, int cursor) implements Screen {
     public void view(Frame frame) {
         frame.put(0, 1, menu.title(), Style.TITLE);
         frame.horizontal(1, 0, frame.width() - 1);
-        frame.put(2, 1, Lines.fit(menu.intro(), frame.width() - 2), Style.QUIET);
-        int room = frame.height() - ABOUT_ROWS - 6;
+        int top = intro(frame);
+        int room = frame.height() - ABOUT_ROWS - top - 2;
         int first = Lines.firstShown(cursor, menu.rows().size(), room);
         for (int i = 0; i < room && first + i < menu.rows().size(); i++) {
-            row(frame.part(new Area(4 + i, 0, 1, frame.width())), menu.rows().get(first + i), first + i == cursor);
+            row(frame.part(new Area(top + i, 0, 1, frame.width())), menu.rows().get(first + i), first + i == cursor);
         }
         about(frame);
         Keys.line(frame, List.of(Action.values()));
+    }
+
+    /** In full, on two rows where one is too short; the row below the blank one after it. */
+    private int intro(Frame frame) {
+        int row = 2;
+        for (String line : Lines.wrap(menu.intro(), frame.width() - 2)) {
+            frame.put(row++, 1, line, Style.QUIET);
+        }
+        return row + 1;
     }
 
     private static void row(Frame line, Menu.Row row, boolean here) {
