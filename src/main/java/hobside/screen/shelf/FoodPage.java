@@ -43,6 +43,13 @@ final class FoodPage {
     /** A line: a word in front, what is said, and how it looks. */
     record Line(String label, String words, Style style) {}
 
+    /** Between two figures that stand side by side where there is room. */
+    private static final char BESIDE = '\t';
+
+    private static final int WIDE_PAIR = 30;
+    private static final int NARROW_PAIR = 22;
+    private static final int LONGEST_FIGURE = "cholesterol 3,100 mg".length();
+
     private final Food food;
     private final Study study;
     private final List<Line> lines = new ArrayList<>();
@@ -68,12 +75,21 @@ final class FoodPage {
         List<Line> laid = new ArrayList<>();
         for (Line line : lines) {
             String label = line.label();
-            for (String words : line.style() == Style.STRONG ? List.of(line.words()) : Lines.wrap(line.words(), width - WORDS - 1)) {
+            for (String words : line.words().indexOf(BESIDE) < 0 ? Lines.wrap(line.words(), width - WORDS - 1) : pair(line.words(), width - WORDS - 1)) {
                 laid.add(new Line(label, words, line.style()));
                 label = "";
             }
         }
         return laid;
+    }
+
+    /** Two figures side by side, nearer on a narrow screen; below each other where even that would cut one. */
+    private static List<String> pair(String words, int room) {
+        int at = words.indexOf(BESIDE);
+        String first = words.substring(0, at);
+        String second = words.substring(at + 1);
+        int column = room < WIDE_PAIR + LONGEST_FIGURE ? NARROW_PAIR : WIDE_PAIR;
+        return first.length() < column && column + second.length() <= room ? List.of(first + " ".repeat(column - first.length()) + second) : List.of(first, second);
     }
 
     private void say(String label, String words) {
@@ -84,9 +100,8 @@ final class FoodPage {
         String energy = figure(Nutrient.ENERC) + ", " + figure(Nutrient.ENERC_KCAL);
         lines.add(new Line("100 g eaten", "energy " + (energy.equals("unknown, unknown") ? "unknown" : energy), Style.STRONG));
         for (List<Nutrient> pair : FIGURES) {
-            String first = cell(pair.get(0));
-            String second = pair.size() == 1 ? "" : cell(pair.get(1));
-            lines.add(new Line("", (first + " ".repeat(Math.max(1, 30 - first.length())) + second).stripTrailing(), Style.STRONG));
+            String second = pair.size() == 1 ? "" : BESIDE + cell(pair.get(1));
+            lines.add(new Line("", cell(pair.get(0)) + second, Style.STRONG));
         }
     }
 
