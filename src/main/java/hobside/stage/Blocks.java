@@ -25,6 +25,9 @@ final class Blocks {
         }
     }
 
+    /** How the keys of questions begin: {@code questions:salt/ask}. */
+    private static final String QUESTION = "questions:";
+
     private Blocks() {}
 
     static List<Block> of(Talk talk) {
@@ -46,13 +49,15 @@ final class Blocks {
         return section.part() == Talk.Part.BENCH ? cue.isCaution() : !StepKeys.is(cue.key());
     }
 
-    /** A cue that is no question of its own, such as one that was written by hand, goes with the one before it. */
+    /** A cue that is no question of its own, such as one that was written or moved here by hand, goes with the one before it. */
     static List<Block> questions(Talk.Section section) {
         Map<String, List<Cue>> grouped = new LinkedHashMap<>();
         String last = section.key();
         for (Cue cue : section.cues()) {
-            last = cue.key().contains("/") ? cue.key().substring(0, cue.key().lastIndexOf('/')) : last;
-            grouped.computeIfAbsent(last, each -> new ArrayList<>()).add(cue);
+            last = cue.key().startsWith(QUESTION) && cue.key().contains("/") ? cue.key().substring(0, cue.key().lastIndexOf('/')) : last;
+            if (isTold(section, cue)) {
+                grouped.computeIfAbsent(last, each -> new ArrayList<>()).add(cue);
+            }
         }
         return grouped.entrySet().stream().map(each -> new Block(each.getKey(), section, each.getValue())).toList();
     }

@@ -8,6 +8,7 @@ import hobside.dish.Station;
 import hobside.ledger.Step;
 import hobside.talk.Stand;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,10 +53,10 @@ final class Cooking {
 
     static List<Stepped> of(Stand stand) {
         Cooking cooking = new Cooking();
-        List<MethodStep> method = stand.demo().dish().method();
+        List<Numbered> method = inKitchenOrder(stand.demo().dish().method());
         Optional<Integer> chilledAfter = chilledAfter(stand, method);
         for (int i = 0; i < method.size(); i++) {
-            cooking.add(StepKeys.of(i + 1), method.get(i));
+            cooking.add(StepKeys.of(method.get(i).number()), method.get(i).step());
             if (chilledAfter.isPresent() && chilledAfter.get() == i) {
                 cooking.add(CHILL, new MethodStep(Stage.FINISH, "", CHILLING, new Course(Optional.of(0), Optional.of(Station.COLD), false)));
             }
@@ -63,15 +64,28 @@ final class Cooking {
         return List.copyOf(cooking.steps);
     }
 
+    /** A step and its place in the method, counted from 1. */
+    private record Numbered(int number, MethodStep step) {}
+
+    /** Stage by stage, as the pot is worked out and the steps are told: a method written by hand may name them otherwise. */
+    private static List<Numbered> inKitchenOrder(List<MethodStep> method) {
+        List<Numbered> steps = new ArrayList<>();
+        for (MethodStep step : method) {
+            steps.add(new Numbered(steps.size() + 1, step));
+        }
+        steps.sort(Comparator.comparing(each -> each.step().stage()));
+        return steps;
+    }
+
     /** The key of the night in the cold. */
     static final String CHILL = "chill";
 
     /** The last step that the pot goes through before it is chilled and skimmed; empty when nothing is skimmed. */
-    private static Optional<Integer> chilledAfter(Stand stand, List<MethodStep> method) {
+    private static Optional<Integer> chilledAfter(Stand stand, List<Numbered> method) {
         boolean skims = stand.ledger().steps().stream().filter(Step::counts).anyMatch(step -> step.planned().change().kind() == ChangeKind.SKIM);
         Optional<Integer> last = Optional.empty();
         for (int i = 0; i < method.size(); i++) {
-            if (method.get(i).stage() != Stage.SERVE) {
+            if (method.get(i).step().stage() != Stage.SERVE) {
                 last = Optional.of(i);
             }
         }

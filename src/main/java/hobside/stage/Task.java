@@ -2,7 +2,9 @@ package hobside.stage;
 
 import hobside.dish.Station;
 import hobside.stage.order.Window;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * One thing that goes on without a break: a stretch of the talk, hands at a step of the method, or a pot that cooks by itself.
@@ -61,6 +63,13 @@ public record Task(String key, Kind kind, String label, Load load, Ties ties) {
 
     /** The ending of the key of a pot that cooks by itself. */
     static final String COOKS = "/cooks";
+
+    /** The same, waiting for one more task. */
+    Task after(String key) {
+        Set<String> after = new HashSet<>(ties.after());
+        after.add(key);
+        return new Task(this.key, kind, label, load, new Ties(List.copyOf(after), ties.window(), ties.cues()));
+    }
 
     public int seconds() {
         return load.seconds();

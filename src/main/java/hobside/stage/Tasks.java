@@ -10,6 +10,7 @@ import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +40,7 @@ final class Tasks {
         Tasks tasks = new Tasks(scene, ways);
         tasks.steps();
         tasks.talk();
+        tasks.kitchenFirst();
         return List.copyOf(tasks.tasks.values());
     }
 
@@ -133,7 +135,6 @@ final class Tasks {
                 case WAIT -> opening().ifPresent(after::add);
                 case CHANGE, ASIDE -> {
                     (scene.isAnyOrder() ? opening() : chain.or(this::opening)).ifPresent(after::add);
-                    after.addAll(behind(block));
                     changed.add(block.key());
                     chain = Optional.of(block.key());
                 }
@@ -158,9 +159,28 @@ final class Tasks {
         return scene.blocks().stream().filter(block -> block.part() == part).map(Blocks.Block::key).findFirst();
     }
 
-    /** The steps that must be over before a change can be made on the pot. */
+    /**
+     * A change waits for the steps that must be over before it can be made on the pot; but not for one that itself waits for the change,
+     * or for what is told later, as cues and steps may that were moved by hand: then the order of telling holds.
+     */
+    private void kitchenFirst() {
+        for (Blocks.Block block : scene.blocks()) {
+            for (String step : behind(block)) {
+                if (!waits(step, block.key(), new HashSet<>())) {
+                    tasks.put(block.key(), tasks.get(block.key()).after(step));
+                }
+            }
+        }
+    }
+
+    /** Whether a task waits for another one, by way of others or not. */
+    private boolean waits(String task, String other, Set<String> seen) {
+        return task.equals(other) || seen.add(task) && tasks.containsKey(task) && tasks.get(task).ties().after().stream().anyMatch(before -> waits(before, other, seen));
+    }
+
+    /** The steps that must be over before a change can be made on the pot, in the order of the kitchen. */
     private Set<String> behind(Blocks.Block block) {
-        Set<String> keys = new HashSet<>();
+        Set<String> keys = new LinkedHashSet<>();
         Optional<Change> change = scene.change(block);
         for (int i = 0; change.isPresent() && i < ways.size(); i++) {
             Cooking.Stepped step = scene.steps().get(i);

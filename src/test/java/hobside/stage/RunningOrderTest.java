@@ -28,6 +28,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import hobside.talk.Edit;
+import java.util.Random;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
@@ -291,6 +294,49 @@ class RunningOrderTest {
             }
         }
         throw new AssertionError("no demo of 400 is skimmed");
+    }
+
+    @Test
+    void a_step_that_stands_at_the_wrong_end_of_the_method_is_done_at_its_stage() {
+        Demo demo = slot(finished("lighter-rib-pot"), 60);
+        List<MethodStep> method = new ArrayList<>(demo.dish().method());
+        method.add(new MethodStep(Stage.BROWN, "Brown the {ribs} once more.", 5));
+        RunningOrder order = order(demo.with(demo.dish().withMethod(method)));
+        holds(order, Setting.Hall.USUAL, "brown at the end");
+        List<String> kitchen = Scene.of(given(demo.with(demo.dish().withMethod(method)))).steps().stream().map(Cooking.Stepped::key).toList();
+        assertTrue(kitchen.indexOf(StepKeys.of(method.size())) < kitchen.indexOf("step:4"), kitchen + ": browned before it simmers");
+    }
+
+    @Test
+    void steps_in_any_order_and_cues_moved_by_hand_still_give_an_order() {
+        for (int seed = 0; seed < Seeds.upTo(60); seed++) {
+            Random random = new Random(seed);
+            Demo demo = slot(seed % 2 == 0 ? finished(FINISHED.get(seed / 2 % 3)) : Offered.random(seed), 45);
+            List<MethodStep> method = new ArrayList<>(demo.dish().method());
+            Collections.shuffle(method, random);
+            Demo mixed = moved(demo.with(demo.dish().withMethod(method)), random);
+            for (Demo each : List.of(mixed, moved(demo, random))) {
+                RunningOrder order = RunningOrder.of(given(each), Effort.nodes(2_000));
+                holds(order, Setting.Hall.USUAL, "seed " + seed);
+                List<String> told = order.told().cues().stream().map(Cue::key).toList();
+                assertEquals(told.size(), new HashSet<>(told).size(), "seed " + seed + ", told twice in " + told);
+            }
+        }
+    }
+
+    /** Four cues of the talk stand somewhere else, steps of the method among them. */
+    private static Demo moved(Demo demo, Random random) {
+        Talk talk = given(demo).talk();
+        List<Talk.Section> sections = talk.sections().stream().filter(section -> !section.cues().isEmpty()).toList();
+        List<Cue> steps = talk.cues().stream().filter(cue -> StepKeys.is(cue.key())).toList();
+        Script script = demo.script();
+        for (int i = 0; i < 4; i++) {
+            List<Cue> from = i < 2 && !steps.isEmpty() ? steps : talk.cues();
+            Talk.Section to = sections.get(random.nextInt(sections.size()));
+            Edit.Place place = new Edit.Place(to.key(), to.cues().get(random.nextInt(to.cues().size())).key());
+            script = script.with(new Edit(from.get(random.nextInt(from.size())).key(), Map.of(), Edit.Traits.NONE, Optional.of(place)));
+        }
+        return demo.with(script);
     }
 
     @Test
