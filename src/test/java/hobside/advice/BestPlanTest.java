@@ -61,10 +61,6 @@ class BestPlanTest {
         return advised.wishes().stream().map(Wish::change).toList();
     }
 
-    private static List<Change> closest(Limits limits, Change... changes) {
-        return changes(advisor(POT, Plan.EMPTY, limits, changes).closest());
-    }
-
     private static double saturated(Advised advised) {
         return advised.outcome().of(Nutrient.FASAT, Basis.SERVE);
     }
