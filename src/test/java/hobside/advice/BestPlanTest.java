@@ -257,4 +257,105 @@ class BestPlanTest {
         assertEquals(13, points.size());
         assertTrue(points.get(0).plan().looked() < 1000);
     }
+
+    @Test
+    void wishes_that_break_a_limit_are_never_made() {
+        assertEquals(List.of(THIN), changes(advisor(Limits.NONE.withTaste(0)).closest()));
+    }
+
+    @Test
+    void what_the_plan_has_settled_is_not_settled_again_but_for_a_swap() {
+        Plan plan = Plan.of(new CutDown("topping", 0.9), new Swap("lard", Fixtures.LEAN, Quantity.grams(5000)));
+        Change less = new CutDown("topping", 0.5);
+        assertEquals(List.of(OIL), changes(advisor(POT, plan, Limits.NONE, less, OIL).closest()));
+    }
+
+    @Test
+    void a_food_without_a_price_comes_in_when_nothing_else_will_do_and_costs_what_is_known() {
+        Change beans = new Swap("cream", Fixtures.BEANS, Quantity.grams(500));
+        Change oil = new Swap("topping", Fixtures.OIL, Quantity.grams(300));
+        Advisor advisor = advisor(POT, Plan.EMPTY, Limits.NONE, beans, oil);
+        // Oil in place of the topping takes 7 g and 20 coins off a serve, beans in place of the cream 9.9 g and, as it seems, 50 coins.
+        assertEquals(List.of(oil), changes(advisor.best(Goal.atMost(23), Aim.LEAST_MONEY).orElseThrow()));
+        Advised both = advisor.best(Goal.atMost(20), Aim.LEAST_MONEY).orElseThrow();
+        assertEquals(2, both.wishes().size());
+        assertEquals(340, both.bound(), 1e-6);
+    }
+
+    @Test
+    void a_plan_names_what_it_adds_and_what_stood_already() {
+        Advised best = advisor(POT, Plan.of(OIL), Limits.NONE, new CutDown("topping", 0.5)).closest();
+        assertEquals(List.of("use oil in place of the lard (in the plan already)", "use less of the topping: 50 % of it"), best.titles(POT));
+    }
+
+    /** 20 g of saturated fat and 100 coins for ten in the first cream, each further one twice the one before. */
+    private static Advisor doubling(int count, long mostLooked, Change... more) {
+        return doubling(count, mostLooked, Limits.NONE, more);
+    }
+
+    private static Advisor doubling(int count, long mostLooked, Limits limits, Change... more) {
+        List<Ingredient> creams = new ArrayList<>(List.of(Ingredient.of("side", Fixtures.CREAM, Quantity.grams(100))));
+        List<Change> changes = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            double grams = 100 << i;
+            creams.add(Ingredient.of("cream" + i, Fixtures.CREAM, Quantity.grams(grams)));
+            changes.add(new Swap("cream" + i, Fixtures.LEAN, Quantity.grams(grams * 1.1)));
+        }
+        changes.addAll(List.of(more));
+        Dish dish = Fixtures.dish(creams.toArray(Ingredient[]::new));
+        List<Wish> wishes = changes.stream().map(change -> new Wish(change, "as told", 1, 0, 0, true)).toList();
+        return Advisor.of(dish, new Advisor.Asked(Plan.EMPTY, wishes, limits, mostLooked), Fixtures.books());
+    }
+
+    /** Of 512 g in all, with 2 g in the side, so many times the 1.78 g that the first swap saves, for a coin each. */
+    private static Goal down(int times) {
+        return Goal.atMost(512 - times * 1.78);
+    }
+
+    private static double cost(Advised advised) {
+        return advised.outcome().used(Basis.SERVE);
+    }
+
+    @Test
+    void of_all_sums_of_doubling_savings_the_one_that_is_asked_for_is_found() {
+        Advised best = doubling(8, 20_000_000).best(down(200), Aim.LEAST_MONEY).orElseThrow();
+        assertTrue(best.proven());
+        assertEquals(2560 + 200, cost(best), 1e-6);
+        // 128, 64 and 8.
+        assertEquals(List.of("cream3", "cream6", "cream7"), changes(best).stream().map(Change::of).toList());
+        assertTrue(best.looked() > 62 && best.looked() <= 510, "looked at " + best.looked());
+    }
+
+    @Test
+    void a_search_cut_short_is_not_proven_and_tells_what_a_plan_it_left_out_might_cost() {
+        // Of the first 32 sums the 20 cheapest go on: what is left out begins with 20 coins.
+        Advised hasty = doubling(8, 20).best(down(200), Aim.LEAST_MONEY).orElseThrow();
+        assertEquals(2560 + 200, cost(hasty), 1e-6);
+        assertEquals(2560 + 20, hasty.bound(), 1e-6);
+        assertTrue(!hasty.proven() && hasty.looked() < 200, "looked at " + hasty.looked());
+    }
+
+    @Test
+    void what_may_still_get_cheaper_is_reckoned_with_in_what_was_left_out() {
+        // 60 g of lard in place of the side: 0.4 g a serve more, for 4 coins less.
+        Advised hasty = doubling(8, 20, new Swap("side", Fixtures.LARD, Quantity.grams(60))).best(down(200), Aim.LEAST_MONEY).orElseThrow();
+        assertTrue(!hasty.proven());
+        assertEquals(2560 + 20 - 4, hasty.bound(), 1e-6);
+    }
+
+    @Test
+    void a_search_with_just_enough_room_is_proven() {
+        assertTrue(doubling(4, 30).best(down(13), Aim.LEAST_MONEY).orElseThrow().proven());
+    }
+
+    @Test
+    void a_search_cut_short_before_it_found_a_plan_gives_the_one_that_saves_most() {
+        // 220 is 128, 64, 16, 8 and 4; of the sums of the first five the 20 cheapest end at 19. Of those that save most, what costs too much falls away.
+        Limits limits = Limits.NONE.withMostExtraCost(220);
+        Advised closest = doubling(8, 20, limits).best(down(220), Aim.LEAST_MONEY).orElseThrow();
+        assertTrue(!closest.proven());
+        assertEquals(0, closest.bound());
+        assertEquals(512 - 127 * 1.78, saturated(closest), 1e-6);
+        assertEquals(512 - 220 * 1.78, saturated(doubling(8, 20_000_000, limits).best(down(220), Aim.LEAST_MONEY).orElseThrow()), 1e-6);
+    }
 }
