@@ -9,10 +9,13 @@ import hobside.dish.CutDown;
 import hobside.dish.Dilute;
 import hobside.dish.Dish;
 import hobside.dish.Ingredient;
+import hobside.dish.MorePeople;
 import hobside.dish.Plan;
 import hobside.dish.Quantity;
+import hobside.dish.Skim;
 import hobside.dish.SmallerServe;
 import hobside.dish.Swap;
+import hobside.dish.Taken;
 import hobside.food.CookingMethod;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;
@@ -99,6 +102,17 @@ class BestPlanTest {
         assertEquals(3, best.wishes().size());
         assertEquals(14, saturated(best), 1e-9);
         assertEquals(14, best.bound(), 1e-6);
+    }
+
+    @Test
+    void more_people_and_skimming_go_with_what_is_done_to_the_ingredients() {
+        Change guests = new MorePeople(5);
+        Change skim = new Skim(Taken.TYPICAL);
+        Advised best = advisor(POT, Plan.EMPTY, Case.WIDE, OIL, MEAT, THIN, skim, guests).closest();
+        // 140 g are left in the pot, of which eight tenths of the oil with 10 g are lifted off: 132 g for fifteen.
+        assertEquals(5, best.wishes().size());
+        assertEquals(8.8, saturated(best), 1e-9);
+        assertTrue(best.proven());
     }
 
     @Test
