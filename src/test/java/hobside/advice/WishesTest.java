@@ -81,7 +81,9 @@ class WishesTest {
 
     @Test
     void a_swap_that_stands_is_no_wish_but_another_in_its_place_is() {
-        assertEquals(List.of(TO_MILKY), swaps(dish(), Plan.of(TO_PLAIN), ANY.withNewAllergens(true)));
+        Plan plan = Plan.of(TO_PLAIN);
+        assertEquals(List.of(TO_MILKY), swaps(dish(), plan, ANY.withNewAllergens(true)));
+        assertEquals(List.of(TO_MILKY), swaps(dish(), plan.edited(0, Plan.Planned::toggled), ANY.withNewAllergens(true)), "it is switched on there");
     }
 
     @Test
@@ -98,6 +100,13 @@ class WishesTest {
         assertTrue(wishes.containsAll(List.of(new CutDown("sauce", 0.75), new CutDown("sauce", 0.5))));
         List<Change> thinned = wishes.stream().filter(change -> change.kind() == ChangeKind.DILUTE).toList();
         assertEquals(List.of(thinned(200), thinned(300), thinned(600)), thinned);
+    }
+
+    @Test
+    void wishes_come_in_the_order_of_the_kitchen() {
+        Dish creamy = Larder.baked(10, Fixtures.ingredient(Larder.pouring("sauce", 60, 10), 600));
+        assertEquals(List.of(ChangeKind.LEAVE_OUT, ChangeKind.CUT_DOWN, ChangeKind.DILUTE),
+                wishes(creamy, Plan.EMPTY, ANY).stream().map(Change::kind).distinct().toList());
     }
 
     private static Change thinned(double water) {
