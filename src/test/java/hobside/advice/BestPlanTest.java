@@ -17,17 +17,12 @@ import hobside.dish.SmallerServe;
 import hobside.dish.Swap;
 import hobside.dish.Taken;
 import hobside.food.CookingMethod;
-import hobside.food.Nutrient;
-import hobside.ledger.Basis;
 import hobside.measure.Millilitres;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Plans for a pot that can be worked out in the head. For ten: 3,000 g of lean meat (60 g of saturated fat), twice 500 ml of cream
@@ -51,21 +46,8 @@ class BestPlanTest {
         return new Dilute(id, Millilitres.of(500), Millilitres.of(500));
     }
 
-    private static Advisor advisor(Dish dish, Plan plan, Limits limits, Change... changes) {
-        List<Wish> wishes = Stream.of(changes).map(change -> Wish.of(change, dish, plan, Fixtures.books())).toList();
-        return Advisor.of(dish, plan, wishes, Fixtures.books(), limits);
-    }
-
     private static Advisor advisor(Limits limits) {
-        return advisor(POT, Plan.EMPTY, limits, OIL, MEAT, THIN);
-    }
-
-    private static List<Change> changes(Advised advised) {
-        return advised.wishes().stream().map(Wish::change).toList();
-    }
-
-    private static double saturated(Advised advised) {
-        return advised.outcome().of(Nutrient.FASAT, Basis.SERVE);
+        return Larder.advisor(POT, Plan.EMPTY, limits, OIL, MEAT, THIN);
     }
 
     private static final Goal TWENTY_TWO = Goal.atMost(22);
@@ -73,7 +55,7 @@ class BestPlanTest {
     @Test
     void the_fewest_changes_to_a_goal_may_cost_more() {
         Advised best = advisor(Limits.NONE).best(TWENTY_TWO, Aim.FEWEST_CHANGES).orElseThrow();
-        assertEquals(List.of(MEAT), changes(best));
+        assertEquals(List.of(MEAT), Larder.changes(best));
         assertEquals(1, best.bound(), 1e-9);
         assertTrue(best.proven());
     }
@@ -81,7 +63,7 @@ class BestPlanTest {
     @Test
     void the_least_money_for_a_goal_may_take_more_changes() {
         Advised best = advisor(Limits.NONE).best(TWENTY_TWO, Aim.LEAST_MONEY).orElseThrow();
-        assertEquals(List.of(OIL, THIN), changes(best));
+        assertEquals(List.of(OIL, THIN), Larder.changes(best));
         assertEquals(385, best.bound(), 1e-6);
         assertTrue(best.proven());
     }
@@ -89,10 +71,10 @@ class BestPlanTest {
     @Test
     void what_leads_as_little_away_is_decided_by_fewer_changes() {
         Advised best = advisor(Limits.NONE).best(TWENTY_TWO, Aim.LEAST_DEPARTURE).orElseThrow();
-        assertEquals(List.of(MEAT), changes(best));
+        assertEquals(List.of(MEAT), Larder.changes(best));
         assertEquals(1, best.bound(), 1e-9);
         Advised same = advisor(Limits.NONE).best(Goal.atMost(25), Aim.LEAST_DEPARTURE).orElseThrow();
-        assertEquals(List.of(THIN), changes(same));
+        assertEquals(List.of(THIN), Larder.changes(same));
         assertEquals(0, same.bound(), 1e-9);
     }
 
@@ -100,7 +82,7 @@ class BestPlanTest {
     void everything_together_saves_most() {
         Advised best = advisor(Limits.NONE).closest();
         assertEquals(3, best.wishes().size());
-        assertEquals(14, saturated(best), 1e-9);
+        assertEquals(14, Larder.saturated(best), 1e-9);
         assertEquals(14, best.bound(), 1e-6);
     }
 
@@ -108,10 +90,10 @@ class BestPlanTest {
     void more_people_and_skimming_go_with_what_is_done_to_the_ingredients() {
         Change guests = new MorePeople(5);
         Change skim = new Skim(Taken.TYPICAL);
-        Advised best = advisor(POT, Plan.EMPTY, Case.WIDE, OIL, MEAT, THIN, skim, guests).closest();
+        Advised best = Larder.advisor(POT, Plan.EMPTY, Case.WIDE, OIL, MEAT, THIN, skim, guests).closest();
         // 140 g are left in the pot, of which eight tenths of the oil with 10 g are lifted off: 132 g for fifteen.
         assertEquals(5, best.wishes().size());
-        assertEquals(8.8, saturated(best), 1e-9);
+        assertEquals(8.8, Larder.saturated(best), 1e-9);
         assertTrue(best.proven());
     }
 
@@ -125,13 +107,13 @@ class BestPlanTest {
     @ParameterizedTest
     @CsvSource({"25, 14", "24, 22", "-25, 22", "-26, 30"})
     void the_best_plan_costs_no_more_than_it_may(double extra, double left) {
-        assertEquals(left, saturated(advisor(Limits.NONE.withMostExtraCost(extra)).closest()), 1e-9);
+        assertEquals(left, Larder.saturated(advisor(Limits.NONE.withMostExtraCost(extra)).closest()), 1e-9);
     }
 
     @ParameterizedTest
     @CsvSource({"1, 22", "2, 17", "3, 14", "0, 14"})
     void the_best_plan_makes_no_more_changes_than_it_may(int most, double left) {
-        assertEquals(left, saturated(advisor(Limits.NONE.withMostChanges(most)).closest()), 1e-9);
+        assertEquals(left, Larder.saturated(advisor(Limits.NONE.withMostChanges(most)).closest()), 1e-9);
     }
 
     /** Each of two thinnings takes a minute and half a litre, and saves 5 g. */
@@ -139,13 +121,13 @@ class BestPlanTest {
     @CsvSource({"2, 1000, 20", "1, 1000, 25", "0, 1000, 30", "2, 999, 25", "2, 500, 25", "2, 499, 30"})
     void minutes_and_water_are_counted_together(int minutes, double water, double left) {
         Limits limits = Limits.NONE.withMostMinutes(minutes).withMostWater(water);
-        assertEquals(left, saturated(advisor(POT, Plan.EMPTY, limits, thin("cream"), THIN).closest()), 1e-9);
+        assertEquals(left, Larder.saturated(Larder.advisor(POT, Plan.EMPTY, limits, thin("cream"), THIN).closest()), 1e-9);
     }
 
     @Test
     void where_nothing_can_be_made_the_closest_plan_is_the_one_that_stands() {
         Plan plan = Plan.of(THIN);
-        Advised closest = advisor(POT, plan, Limits.NONE).closest();
+        Advised closest = Larder.advisor(POT, plan, Limits.NONE).closest();
         assertEquals(plan, closest.plan());
         assertEquals(List.of(), closest.wishes());
         assertEquals(25, closest.bound(), 1e-9);
@@ -159,11 +141,11 @@ class BestPlanTest {
     private static final Change HALF = new CutDown("cut", 0.5);
 
     private static List<Change> closest(Plan plan, double leastMeat) {
-        return changes(advisor(MEATY, plan, Limits.NONE.withLeastMeat(leastMeat), LESS, HALF, OIL).closest());
+        return Larder.changes(Larder.advisor(MEATY, plan, Limits.NONE.withLeastMeat(leastMeat), LESS, HALF, OIL).closest());
     }
 
     private static List<Change> next(Plan plan, double leastMeat) {
-        return advisor(MEATY, plan, Limits.NONE.withLeastMeat(leastMeat), LESS, HALF, OIL).nextBest().stream().map(next -> next.wish().change()).toList();
+        return Larder.advisor(MEATY, plan, Limits.NONE.withLeastMeat(leastMeat), LESS, HALF, OIL).nextBest().stream().map(next -> next.wish().change()).toList();
     }
 
     @Test
@@ -206,7 +188,7 @@ class BestPlanTest {
     @Test
     void what_cannot_be_made_does_not_come_next() {
         Change tooMuch = new Dilute("cream", Millilitres.of(100), Millilitres.of(700));
-        assertEquals(List.of(), advisor(POT, Plan.EMPTY, Limits.NONE, tooMuch).nextBest());
+        assertEquals(List.of(), Larder.advisor(POT, Plan.EMPTY, Limits.NONE, tooMuch).nextBest());
     }
 
     private static List<List<Double>> frontier(Limits limits) {
@@ -238,59 +220,31 @@ class BestPlanTest {
         for (Point point : advisor(Limits.NONE).frontier()) {
             assertTrue(point.plan().proven());
             assertEquals(point.fasat(), point.plan().bound(), 1e-9);
-            assertEquals(point.fasat(), saturated(point.plan()), 1e-9);
+            assertEquals(point.fasat(), Larder.saturated(point.plan()), 1e-9);
             assertEquals(point.changes(), point.plan().plan().told().size());
             assertTrue(point.plan().looked() > 0);
         }
     }
 
-    /** Twelve creams that can each be used less: 4,096 plans. */
-    private static Advisor manyCreams() {
-        List<Ingredient> creams = new ArrayList<>();
-        List<Change> less = new ArrayList<>();
-        for (int i = 0; i < 12; i++) {
-            creams.add(Ingredient.of("cream" + i, Fixtures.CREAM, Quantity.grams(100)));
-            less.add(new CutDown("cream" + i, 0.5));
-        }
-        return advisor(Fixtures.dish(creams.toArray(Ingredient[]::new)), Plan.EMPTY, Limits.NONE, less.toArray(Change[]::new));
-    }
-
-    /** 24 g a serve, and each cream used less saves one of them. */
-    @ParameterizedTest
-    @EnumSource(Aim.class)
-    void the_best_plan_is_found_without_looking_at_every_plan(Aim aim) {
-        Advised best = manyCreams().best(Goal.atMost(19), aim).orElseThrow();
-        assertTrue(best.proven());
-        assertTrue(best.looked() >= 12 && best.looked() < 1000, "looked at " + best.looked());
-        assertEquals(aim == Aim.LEAST_MONEY || aim == Aim.MOST_SAVING ? 12 : 5, best.wishes().size());
-    }
-
-    @Test
-    void a_frontier_is_found_without_looking_at_every_plan() {
-        List<Point> points = manyCreams().frontier();
-        assertEquals(13, points.size());
-        assertTrue(points.get(0).plan().looked() < 1000);
-    }
-
     @Test
     void wishes_that_break_a_limit_are_never_made() {
-        assertEquals(List.of(THIN), changes(advisor(Limits.NONE.withTaste(0)).closest()));
+        assertEquals(List.of(THIN), Larder.changes(advisor(Limits.NONE.withTaste(0)).closest()));
     }
 
     @Test
     void what_the_plan_has_settled_is_not_settled_again_but_for_a_swap() {
         Plan plan = Plan.of(new CutDown("topping", 0.9), new Swap("lard", Fixtures.LEAN, Quantity.grams(5000)));
         Change less = new CutDown("topping", 0.5);
-        assertEquals(List.of(OIL), changes(advisor(POT, plan, Limits.NONE, less, OIL).closest()));
+        assertEquals(List.of(OIL), Larder.changes(Larder.advisor(POT, plan, Limits.NONE, less, OIL).closest()));
     }
 
     @Test
     void a_food_without_a_price_comes_in_when_nothing_else_will_do_and_costs_what_is_known() {
         Change beans = new Swap("cream", Fixtures.BEANS, Quantity.grams(500));
         Change oil = new Swap("topping", Fixtures.OIL, Quantity.grams(300));
-        Advisor advisor = advisor(POT, Plan.EMPTY, Limits.NONE, beans, oil);
+        Advisor advisor = Larder.advisor(POT, Plan.EMPTY, Limits.NONE, beans, oil);
         // Oil in place of the topping takes 7 g and 20 coins off a serve, beans in place of the cream 9.9 g and, as it seems, 50 coins.
-        assertEquals(List.of(oil), changes(advisor.best(Goal.atMost(23), Aim.LEAST_MONEY).orElseThrow()));
+        assertEquals(List.of(oil), Larder.changes(advisor.best(Goal.atMost(23), Aim.LEAST_MONEY).orElseThrow()));
         Advised both = advisor.best(Goal.atMost(20), Aim.LEAST_MONEY).orElseThrow();
         assertEquals(2, both.wishes().size());
         assertEquals(340, both.bound(), 1e-6);
@@ -298,78 +252,7 @@ class BestPlanTest {
 
     @Test
     void a_plan_names_what_it_adds_and_what_stood_already() {
-        Advised best = advisor(POT, Plan.of(OIL), Limits.NONE, new CutDown("topping", 0.5)).closest();
+        Advised best = Larder.advisor(POT, Plan.of(OIL), Limits.NONE, new CutDown("topping", 0.5)).closest();
         assertEquals(List.of("use oil in place of the lard (in the plan already)", "use less of the topping: 50 % of it"), best.titles(POT));
-    }
-
-    /** 20 g of saturated fat and 100 coins for ten in the first cream, each further one twice the one before. */
-    private static Advisor doubling(int count, long mostLooked, Change... more) {
-        return doubling(count, mostLooked, Limits.NONE, more);
-    }
-
-    private static Advisor doubling(int count, long mostLooked, Limits limits, Change... more) {
-        List<Ingredient> creams = new ArrayList<>(List.of(Ingredient.of("side", Fixtures.CREAM, Quantity.grams(100))));
-        List<Change> changes = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            double grams = 100 << i;
-            creams.add(Ingredient.of("cream" + i, Fixtures.CREAM, Quantity.grams(grams)));
-            changes.add(new Swap("cream" + i, Fixtures.LEAN, Quantity.grams(grams * 1.1)));
-        }
-        changes.addAll(List.of(more));
-        Dish dish = Fixtures.dish(creams.toArray(Ingredient[]::new));
-        List<Wish> wishes = changes.stream().map(change -> new Wish(change, "as told", 1, 0, 0, true)).toList();
-        return Advisor.of(dish, new Advisor.Asked(Plan.EMPTY, wishes, limits, mostLooked), Fixtures.books());
-    }
-
-    /** Of 512 g in all, with 2 g in the side, so many times the 1.78 g that the first swap saves, for a coin each. */
-    private static Goal down(int times) {
-        return Goal.atMost(512 - times * 1.78);
-    }
-
-    private static double cost(Advised advised) {
-        return advised.outcome().used(Basis.SERVE);
-    }
-
-    @Test
-    void of_all_sums_of_doubling_savings_the_one_that_is_asked_for_is_found() {
-        Advised best = doubling(8, 20_000_000).best(down(200), Aim.LEAST_MONEY).orElseThrow();
-        assertTrue(best.proven());
-        assertEquals(2560 + 200, cost(best), 1e-6);
-        // 128, 64 and 8.
-        assertEquals(List.of("cream3", "cream6", "cream7"), changes(best).stream().map(Change::of).toList());
-        assertTrue(best.looked() > 62 && best.looked() <= 510, "looked at " + best.looked());
-    }
-
-    @Test
-    void a_search_cut_short_is_not_proven_and_tells_what_a_plan_it_left_out_might_cost() {
-        // Of the first 32 sums the 20 cheapest go on: what is left out begins with 20 coins.
-        Advised hasty = doubling(8, 20).best(down(200), Aim.LEAST_MONEY).orElseThrow();
-        assertEquals(2560 + 200, cost(hasty), 1e-6);
-        assertEquals(2560 + 20, hasty.bound(), 1e-6);
-        assertTrue(!hasty.proven() && hasty.looked() < 200, "looked at " + hasty.looked());
-    }
-
-    @Test
-    void what_may_still_get_cheaper_is_reckoned_with_in_what_was_left_out() {
-        // 60 g of lard in place of the side: 0.4 g a serve more, for 4 coins less.
-        Advised hasty = doubling(8, 20, new Swap("side", Fixtures.LARD, Quantity.grams(60))).best(down(200), Aim.LEAST_MONEY).orElseThrow();
-        assertTrue(!hasty.proven());
-        assertEquals(2560 + 20 - 4, hasty.bound(), 1e-6);
-    }
-
-    @Test
-    void a_search_with_just_enough_room_is_proven() {
-        assertTrue(doubling(4, 30).best(down(13), Aim.LEAST_MONEY).orElseThrow().proven());
-    }
-
-    @Test
-    void a_search_cut_short_before_it_found_a_plan_gives_the_one_that_saves_most() {
-        // 220 is 128, 64, 16, 8 and 4; of the sums of the first five the 20 cheapest end at 19. Of those that save most, what costs too much falls away.
-        Limits limits = Limits.NONE.withMostExtraCost(220);
-        Advised closest = doubling(8, 20, limits).best(down(220), Aim.LEAST_MONEY).orElseThrow();
-        assertTrue(!closest.proven());
-        assertEquals(0, closest.bound());
-        assertEquals(512 - 127 * 1.78, saturated(closest), 1e-6);
-        assertEquals(512 - 220 * 1.78, saturated(doubling(8, 20_000_000, limits).best(down(220), Aim.LEAST_MONEY).orElseThrow()), 1e-6);
     }
 }

@@ -19,11 +19,14 @@ import hobside.food.Substitute;
 import hobside.food.Substitutes;
 import hobside.measure.Density;
 import hobside.measure.SpoonSet;
+import hobside.dish.Plan;
+import hobside.ledger.Basis;
 import hobside.words.Words;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Made-up foods, books and dishes for one rule of a cook at a time. What is not said of a food is 0. */
 final class Larder {
@@ -78,5 +81,18 @@ final class Larder {
 
     static Pot pot(Dish dish, Change... changes) {
         return Working.of(dish, List.of(changes), Kit.typical(Fixtures.cookery())).pot();
+    }
+
+    static Advisor advisor(Dish dish, Plan plan, Limits limits, Change... changes) {
+        List<Wish> wishes = Stream.of(changes).map(change -> Wish.of(change, dish, plan, Fixtures.books())).toList();
+        return Advisor.of(dish, plan, wishes, Fixtures.books(), limits);
+    }
+
+    static List<Change> changes(Advised advised) {
+        return advised.wishes().stream().map(Wish::change).toList();
+    }
+
+    static double saturated(Advised advised) {
+        return advised.outcome().of(Nutrient.FASAT, Basis.SERVE);
     }
 }
