@@ -11,9 +11,11 @@ import hobside.dish.Ingredient;
 import hobside.dish.Plan;
 import hobside.dish.Quantity;
 import hobside.dish.Rinse;
+import hobside.food.Composition;
 import hobside.food.CookingMethod;
 import hobside.food.Food;
 import hobside.food.Handling;
+import hobside.food.Label;
 import hobside.food.MeltClass;
 import hobside.food.Nutrient;
 import hobside.food.Substitutes;
@@ -32,7 +34,7 @@ class HandlingMythsTest {
     private static final Food CABBAGE = Larder.food("cabbage", Map.of());
 
     private static Words words() {
-        Map<String, String> words = new HashMap<>(Map.of("talk.food.the", "the {bare}", "myths.figure.less", "less than {x}"));
+        Map<String, String> words = new HashMap<>(Map.of("talk.food.the", "the {bare}", "myths.figure.less", "less than {x}", "myths.figure.at-least", "at least {x}"));
         Map<String, String> said = Map.of("water-all", "", "rinse-fat", "{salt}; ", "pour-lean", "", "skim-lean", "{free}; ", "vegetables", "{amount} of {other}; ");
         said.forEach((key, own) -> {
             words.put("myths." + key + ".title", key);
@@ -105,6 +107,13 @@ class HandlingMythsTest {
         assertEquals("600 g of cabbage; 4 g, 4 g", ofPot(dish, Plan.EMPTY).get(0).said());
         Dish both = dish.with(Ingredient.of("leaves", CABBAGE, Quantity.grams(200)));
         assertEquals(List.of(), ofPot(both, Plan.EMPTY), "no other vegetable is on the shelf");
+    }
+
+    @Test
+    void where_a_food_has_no_figure_a_serve_holds_at_least_so_much() {
+        Food unknown = Food.whole(Label.of("unknown", "unknown"), Composition.of(Map.of(Nutrient.WATER, 80.0)), Handling.PLAIN);
+        Dish dish = Larder.baked(10, Fixtures.ingredient(Fixtures.LARD, 100), Fixtures.ingredient(unknown, 100));
+        assertEquals("600 g of carrot; at least 4 g, at least 4 g", ofPot(dish, Plan.EMPTY).get(0).said());
     }
 
     @Test
