@@ -1,5 +1,6 @@
 package hobside.advice;
 
+import hobside.dish.BulkOut;
 import hobside.dish.Change;
 import hobside.dish.ChangeKind;
 import hobside.dish.CookAnotherWay;
@@ -52,15 +53,24 @@ final class Board {
     }
 
     static Board of(Stock stock, List<Wish> wishes) {
-        boolean weighed = Stream.concat(stock.plan().told().stream(), wishes.stream().map(Wish::change))
-                .anyMatch(change -> change instanceof Skim skim && skim.taken().weighed().isPresent());
-        Board board = new Board(stock, wishes, !weighed);
-        if (weighed) {
+        boolean apart = Stream.concat(stock.plan().told().stream(), wishes.stream().map(Wish::change)).noneMatch(Board::isWeighed)
+                && wishes.stream().noneMatch(Board::isPanOfOil);
+        Board board = new Board(stock, wishes, apart);
+        if (!apart) {
             return board;
         }
         double[] start = stock.tally(stock.working(board.told).pot());
         board.grouped().forEach(group -> board.groups.add(board.options(group, new Frame(start, 1, 0, List.of(), List.of()))));
         return board.addsUp() ? board : board.asOne();
+    }
+
+    private static boolean isWeighed(Change change) {
+        return change instanceof Skim skim && skim.taken().weighed().isPresent();
+    }
+
+    /** A filling that other things would fry in: what they drink of it depends on what is done with them. */
+    private static boolean isPanOfOil(Wish wish) {
+        return wish.change() instanceof BulkOut bulk && bulk.ingredient().preparation().frying();
     }
 
     /** The same with all ingredients in one group, for where they do not add up. */

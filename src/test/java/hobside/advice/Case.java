@@ -1,5 +1,6 @@
 package hobside.advice;
 
+import hobside.Bundle;
 import hobside.Fixtures;
 import hobside.dish.Add;
 import hobside.dish.BulkOut;
@@ -142,5 +143,13 @@ public record Case(Dish dish, Plan plan, List<Wish> wishes, Limits limits, Books
 
     public Advisor advisor() {
         return Advisor.of(dish, plan, wishes, books, limits);
+    }
+
+    /** A bundled dish as it is cooked, with the first of its wishes within the limits. */
+    static Case bundled(String name, Limits limits, int most) {
+        Dish dish = Bundle.dish(name);
+        Pantry pantry = new Pantry(Bundle.STUDY.shelf()::food, Bundle.STUDY.substitutes(), Bundle.STUDY.english());
+        List<Wish> wishes = Wishes.of(dish, Plan.EMPTY, pantry, Bundle.STUDY.books(), limits);
+        return new Case(dish, Plan.EMPTY, wishes.subList(0, Math.min(most, wishes.size())), limits, Bundle.STUDY.books());
     }
 }

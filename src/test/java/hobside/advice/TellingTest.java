@@ -8,6 +8,7 @@ import hobside.Fixtures;
 import hobside.RandomPlans;
 import hobside.Seeds;
 import hobside.dish.Change;
+import hobside.dish.Dish;
 import hobside.dish.Plan;
 import hobside.dish.PourOff;
 import hobside.dish.Skim;
@@ -25,6 +26,7 @@ import hobside.ledger.Totals;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -123,5 +125,26 @@ class TellingTest {
                 assertTrue(changes.get(i - 1).stage().compareTo(changes.get(i).stage()) <= 0, "seed " + seed);
             }
         }
+    }
+
+    /** The plan as it is told by cost, on a dish in which everything has a price but beans. */
+    private static List<Change> byCost(Dish dish, Change... changes) {
+        return Telling.ordered(dish, Plan.of(changes), BOOKS, Telling.CHEAPEST_FIRST).told();
+    }
+
+    @Test
+    void cheapest_first_puts_what_has_no_price_last_unless_the_dish_lacks_one_anyway() {
+        Change unpriced = new Swap("lard", Fixtures.BEANS, Quantity.grams(100));
+        Change dearer = new Swap("cream", Fixtures.LEAN, Quantity.grams(700));
+        Dish dish = Fixtures.dish(Fixtures.ingredient(Fixtures.LARD, 100), Fixtures.ingredient(Fixtures.CREAM, 600));
+        assertEquals(List.of(dearer, unpriced), byCost(dish, unpriced, dearer));
+        assertEquals(List.of(unpriced, dearer), byCost(dish.with(Fixtures.ingredient(Fixtures.BEANS, 500)), unpriced, dearer));
+    }
+
+    @ParameterizedTest
+    @EnumSource(Telling.class)
+    void an_order_is_known_by_its_word(Telling telling) {
+        assertEquals(Optional.of(telling), Telling.parse(telling.word()));
+        assertEquals(Optional.empty(), Telling.parse("at random"));
     }
 }
