@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -21,7 +22,7 @@ class ResultsTest {
     private static final Label EXPLAIN = new Label(new Card(Kind.EXPLAIN, "trim"), 2, new Label.Origin("pot", 7));
 
     static LongStream seeds() {
-        return LongStream.range(0, 200);
+        return LongStream.range(0, Seeds.upTo(200));
     }
 
     private static Attempt attempt(String id, String trainee, long at, double score) {

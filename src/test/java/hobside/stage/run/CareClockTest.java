@@ -8,6 +8,7 @@ import hobside.guide.Cautions;
 import hobside.stage.run.CareClock.Due;
 import hobside.stage.run.CareClock.Kind;
 import hobside.stage.run.Happening.What;
+import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -96,5 +97,41 @@ class CareClockTest {
         Happening drop = new Happening(2 * MINUTE, What.DROPPED, "", "questions:salt/ask\nquestions:salt/answer");
         standing = standing.after(drop);
         assertEquals(List.of(Kind.CORE), due(2));
+    }
+
+    @Test
+    void it_knows_which_caution_limits_the_samples_and_which_cores_are_unseen() {
+        assertEquals(Optional.of("samples"), CLOCK.samples());
+        assertEquals(Optional.empty(), CLOCK.minutesOut(happened, MINUTE));
+        assertEquals(List.of("raw-meat"), CLOCK.unseen(happened).stream().map(caution -> caution.key()).toList());
+        then(1, What.CARE_DONE, "samples");
+        assertEquals(1, CLOCK.unseen(happened).size(), "another caution was seen to");
+        then(2, What.CARE_DONE, "raw-meat");
+        assertEquals(List.of(), CLOCK.unseen(happened));
+    }
+
+    @Test
+    void the_core_is_still_asked_for_after_the_last_cue_but_not_when_the_talk_is_over() {
+        then(1, What.JUMP, "table/care:samples").then(2, What.ON, "table/care:samples");
+        assertEquals(Optional.empty(), standing.cue());
+        assertEquals(List.of(Kind.CORE), due(3));
+        then(4, What.OVER, "");
+        assertEquals(List.of(), due(5));
+    }
+
+    @Test
+    void a_talk_without_a_table_asks_for_no_core() {
+        Talk whole = Talks.small();
+        Talk talk = new Talk(whole.front(), whole.sections().subList(0, 3));
+        CareClock clock = CareClock.of(CAUTIONS, talk);
+        assertEquals(Optional.empty(), clock.samples());
+        then(1, What.JUMP, "own-1").then(2, What.ON, "own-1");
+        assertEquals(List.of(), clock.due(happened, standing, 3 * MINUTE));
+    }
+
+    @Test
+    void a_clock_set_before_they_were_out_counts_no_minute() {
+        then(10, What.OUT, "");
+        assertEquals(Optional.of(0L), CLOCK.minutesOut(happened, 9 * MINUTE));
     }
 }
