@@ -20,7 +20,7 @@ class CareClockTest {
 
     private static final long MINUTE = 60_000;
     private static final Cautions CAUTIONS = Bundle.STUDY.published().cautions();
-    private static final CareClock CLOCK = CareClock.of(CAUTIONS, Talks.small());
+    private final CareClock clock = CareClock.of(CAUTIONS, Talks.small());
 
     private final List<Happening> happened = new ArrayList<>();
     private Standing standing = Standing.at(Talks.head(Run.Kind.LIVE), Talks.head(Run.Kind.LIVE).keys());
@@ -33,7 +33,7 @@ class CareClockTest {
     }
 
     private List<Kind> due(long minute) {
-        return CLOCK.due(happened, standing, minute * MINUTE).stream().map(Due::kind).toList();
+        return clock.due(happened, standing, minute * MINUTE).stream().map(Due::kind).toList();
     }
 
     @Test
@@ -47,15 +47,15 @@ class CareClockTest {
     void samples_are_watched_from_the_moment_they_are_out() {
         assertEquals(List.of(), due(500));
         then(10, What.OUT, "");
-        assertEquals(Optional.of(89L), CLOCK.minutesOut(happened, 99 * MINUTE + 59_000));
+        assertEquals(Optional.of(89L), clock.minutesOut(happened, 99 * MINUTE + 59_000));
         assertEquals(List.of(), due(99));
         assertEquals(List.of(Kind.AGEING), due(100));
         assertEquals(List.of(Kind.AGEING), due(129));
         assertEquals(List.of(Kind.THROW_AWAY), due(130));
         assertEquals("Samples have been out for 120 minutes: throw them away. Published: thrown away after 2 hours (United States). Follow your local rule.",
-                CLOCK.due(happened, standing, 130 * MINUTE).get(0).said());
+                clock.due(happened, standing, 130 * MINUTE).get(0).said());
         assertEquals("Samples have been out for 90 minutes; 30 are left. Published: thrown away after 2 hours (United States). Follow your local rule.",
-                CLOCK.due(happened, standing, 100 * MINUTE).get(0).said());
+                clock.due(happened, standing, 100 * MINUTE).get(0).said());
     }
 
     @Test
@@ -81,7 +81,7 @@ class CareClockTest {
         assertEquals(List.of(), due(2));
         then(3, What.ON, "questions:salt/ask");
         assertEquals(List.of(Kind.CORE), due(3));
-        Due core = CLOCK.due(happened, standing, 3 * MINUTE).get(0);
+        Due core = clock.due(happened, standing, 3 * MINUTE).get(0);
         assertEquals("raw-meat", core.caution());
         assertTrue(core.said().startsWith("Before serving, raw meat: is the core hot enough? Published figures differ. The lowest is 62.8 °C"), core.said());
         then(4, What.CARE_ASKED, "raw-meat").then(5, What.ON, "questions:salt/answer");
@@ -101,13 +101,13 @@ class CareClockTest {
 
     @Test
     void it_knows_which_caution_limits_the_samples_and_which_cores_are_unseen() {
-        assertEquals(Optional.of("samples"), CLOCK.samples());
-        assertEquals(Optional.empty(), CLOCK.minutesOut(happened, MINUTE));
-        assertEquals(List.of("raw-meat"), CLOCK.unseen(happened).stream().map(caution -> caution.key()).toList());
+        assertEquals(Optional.of("samples"), clock.samples());
+        assertEquals(Optional.empty(), clock.minutesOut(happened, MINUTE));
+        assertEquals(List.of("raw-meat"), clock.unseen(happened).stream().map(caution -> caution.key()).toList());
         then(1, What.CARE_DONE, "samples");
-        assertEquals(1, CLOCK.unseen(happened).size(), "another caution was seen to");
+        assertEquals(1, clock.unseen(happened).size(), "another caution was seen to");
         then(2, What.CARE_DONE, "raw-meat");
-        assertEquals(List.of(), CLOCK.unseen(happened));
+        assertEquals(List.of(), clock.unseen(happened));
     }
 
     @Test
@@ -132,6 +132,6 @@ class CareClockTest {
     @Test
     void a_clock_set_before_they_were_out_counts_no_minute() {
         then(10, What.OUT, "");
-        assertEquals(Optional.of(0L), CLOCK.minutesOut(happened, 9 * MINUTE));
+        assertEquals(Optional.of(0L), clock.minutesOut(happened, 9 * MINUTE));
     }
 }

@@ -175,4 +175,17 @@ class RunReportTest {
         List<Row> rows = RunReport.of(new Run(new Run.Head(Run.Kind.LIVE, "pot", 0, 0, plan), List.of())).times().sections();
         assertEquals(List.of(new Row("questions", 11, 0), new Row("alone", 7, 0)), rows);
     }
+
+    @Test
+    void a_run_that_broke_off_took_as_long_as_is_known() {
+        Run run = then(12, What.ON, "welcome/hello").then(30, What.NOTE, "", "salt").run(1);
+        assertEquals(30, RunReport.of(run).times().all().taken());
+        assertEquals(0, RunReport.of(run(2)).times().all().taken());
+        assertFalse(RunReport.of(run).finished());
+    }
+
+    @Test
+    void the_words_of_a_cue_have_the_number_of_its_text() {
+        assertEquals(Wording.of("Words of welcome/hello"), Wording.of(TALK.cues().get(0)));
+    }
 }

@@ -351,4 +351,20 @@ class StandingTest {
         assertEquals(List.of("a", "b"), new Happening(0, What.DROPPED, "", "\na\n\nb\n").keys());
         assertEquals(List.of(), new Happening(0, What.DROPPED, "", "\n").keys());
     }
+
+    @Test
+    void back_leads_nowhere_from_the_first_cue_that_is_left() {
+        assertEquals(Optional.empty(), standing.previous());
+        then(1, What.DROPPED, "", "a\nb");
+        assertEquals("c", cue());
+        assertEquals(Optional.empty(), standing.previous());
+    }
+
+    @Test
+    void in_a_talk_without_the_cue_one_is_on_the_next_one_begins_with_what_happened_last() {
+        then(10, What.ON, "a").then(15, What.NOTE, "", "salt");
+        Standing anew = standing.withTalk(List.of("a", "c", "d"));
+        assertEquals("c", anew.cue().orElseThrow());
+        assertEquals(5_000, anew.onCue(20_000));
+    }
 }
