@@ -188,4 +188,13 @@ class RunReportTest {
     void the_words_of_a_cue_have_the_number_of_its_text() {
         assertEquals(Wording.of("Words of welcome/hello"), Wording.of(TALK.cues().get(0)));
     }
+
+    @Test
+    void a_cue_belongs_to_the_section_in_which_the_talk_has_it_now() {
+        Talk.Section welcome = TALK.sections().get(0);
+        Talk moved = new Talk(TALK.front(), List.of(new Talk.Section(new Talk.Section.Head(Talk.Part.RECAP, "recap", "At last"), welcome.cues(), welcome.board(), welcome.figures())));
+        Run run = then(12, What.ON, "welcome/hello").run(1);
+        assertEquals(new Row("recap", 20, 12), RunReport.of(run, moved).times().sections().get(0));
+        assertEquals(new Row("welcome", 20, 12), RunReport.of(run).times().sections().get(0));
+    }
 }

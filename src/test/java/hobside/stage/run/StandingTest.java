@@ -367,4 +367,13 @@ class StandingTest {
         assertEquals("c", anew.cue().orElseThrow());
         assertEquals(5_000, anew.onCue(20_000));
     }
+
+    @Test
+    void every_figure_counts_alike_for_the_number_of_a_wording_and_its_neighbours_do_not() {
+        assertEquals(Wording.of("10 g"), Wording.of("29 g"));
+        assertEquals(Wording.of("100 or 9"), Wording.of("7 or 05"));
+        assertFalse(Wording.of("a1b") == Wording.of("ab"));
+        assertFalse(Wording.of("1/2") == Wording.of("12"), "the sign before 0");
+        assertFalse(Wording.of("1:2") == Wording.of("12"), "the sign behind 9");
+    }
 }
