@@ -274,4 +274,19 @@ class DrawnTest {
             assertEquals(1, Collections.frequency(spot.sentences(), sentence));
         }
     }
+
+    /** The barley makes more plates of the same pot: salt goes down by a share that is known exactly, saturated fat within a range, and oil costs what dripping costs. */
+    @Test
+    void the_truth_is_told_with_its_range_where_it_has_one() {
+        assertEquals("That is right. On each plate, salt goes down by 0.39 g.", right(drawn("guess/bulk-out/2", 2)));
+        assertEquals("That is right. On each plate, cost stays about the same: it moves by 0.00 cr at most.", right(drawn("guess/swap/2", 4)));
+        assertEquals("That is right. On each plate, saturated fat goes down by 17.7 g (between 13.3 g and 22.1 g).", right(drawn("guess/trim/1", 2)));
+    }
+
+    @Test
+    void what_was_asked_names_the_change_and_the_figure() {
+        assertEquals("Now we trim the fat off the ribs. What happens to this figure on each plate: saturated fat?", drawn("guess/trim/1", 2).prompt().asked());
+        assertEquals(List.of("What it does not do: The fine fat inside the meat stays. And you have paid for what you cut off."), drawn("guess/trim/1", 2).truth());
+        assertEquals(TEACHING, syllabus.with());
+    }
 }

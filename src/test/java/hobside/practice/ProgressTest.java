@@ -116,6 +116,7 @@ class ProgressTest {
         did("drain", true);
         assertEquals(card("swap"), next().card());
         did("rinse", true);
+        assertEquals(card("swap"), next().card(), "of two that could come back");
         did("swap", true);
         assertEquals(card("trim"), next().card());
         assertEquals("missed", next().reason());

@@ -197,4 +197,19 @@ class ReportTest {
         assertEquals("\"a\rb\"", ReportSheet.field("a\rb"));
         assertEquals("'+1", ReportSheet.field("+1"));
     }
+
+    @Test
+    void an_answer_that_was_right_is_no_misunderstanding() {
+        did("ana", Kind.GUESS, scored(1));
+        assertEquals(List.of(), report().common());
+        String text = TextSheet.of(ReportSheet.of(report(), Bundle.STUDY.english()));
+        assertTrue(text.contains("More answers are needed before anything can be said."), text);
+        assertFalse(text.contains("WHO EXPLAINS WHAT"), "nobody explained anything");
+    }
+
+    @Test
+    void a_report_of_nothing_says_only_that() {
+        String text = TextSheet.of(ReportSheet.of(Report.of(Results.NONE), Bundle.STUDY.english()));
+        assertTrue(text.contains("There are no answers yet.") && !text.contains("trainee"), text);
+    }
 }

@@ -100,4 +100,14 @@ class ResultsTest {
         assertTrue(ruled.result().mistake().isEmpty());
         assertEquals("we trim it", ruled.result().words());
     }
+
+    @Test
+    void other_lines_are_other_results() {
+        Results one = Results.of(List.of(attempt("m1-1", "ana", 10, 1)));
+        Results other = Results.of(List.of(attempt("m1-1", "ana", 10, 0)));
+        assertFalse(one.equals(other));
+        assertEquals(one, Results.of(List.of(attempt("m1-1", "ana", 10, 1))));
+        assertEquals(one.hashCode(), Results.of(List.of(attempt("m1-1", "ana", 10, 1))).hashCode());
+        assertEquals(List.of("ana", "ben"), Results.of(List.of(attempt("m1-2", "ben", 9, 1), attempt("m1-1", "ana", 10, 1))).trainees());
+    }
 }
