@@ -17,7 +17,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -30,66 +29,72 @@ class MarkTest {
     private static final Stand POT = Scripts.stand(Kitchen.at(Path.of("")).demo("lighter-rib-pot", Bundle.STUDY.shelf()).value().orElseThrow(), Bundle.STUDY);
     private static final Rules RULES = Bundle.STUDY.rubric(Script.UNTOUCHED.in("en"));
 
-    private static Feedback marked(String change, String answer) {
-        return Rubric.of(Subject.of(POT, "change:" + change), RULES).mark(answer);
+    private static Rubric of(String change) {
+        return Rubric.of(Subject.of(POT, "change:" + change), RULES);
+    }
+
+    /** Each row: the point, its mark, the answer. One rubric for all of them, since making one takes longer than marking. */
+    private static void marks(Rubric rubric, String... rows) {
+        for (String row : rows) {
+            String[] cells = row.split(" \\| ", 3);
+            assertEquals(Mark.valueOf(cells[1]), rubric.mark(cells[2]).of(Point.valueOf(cells[0])).mark(), row);
+        }
     }
 
     private static Judged judged(String change, Point point, String answer) {
-        return marked(change, answer).of(point);
+        return of(change).mark(answer).of(point);
     }
 
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "YES  | That is 17 grams of saturated fat less on each plate",
-        "NO   | That is 170 grams of saturated fat less on each plate",
-        "YES  | That is 142 grams of saturated fat less in the whole pot",
-        "NO   | That is 142 grams of saturated fat less on each plate",
-        "NO   | That is 17 grams of saturated fat less in the whole pot",
-        "YES  | Each plate has 1,700 kilojoules less",
-        "NO   | Each plate has 17 kilojoules less",
-        "YES  | About 400 kilocalories less",
-        "NO   | Each plate has 40 kilocalories less",
-        "YES  | We cut off 480 g of fat",
-        "YES  | We cut off 480 g",
-        "PART | We cut up 2000 g of ribs",
-        "PART | Add 2 cups of water",
-        "NO   | Add 2 kg of onions",
-        "YES  | That is 60 % less saturated fat",
-        "NO   | Each plate has 10 % less saturated fat",
-        "NO   | It takes 10 % of the time",
-        "YES  | Saturated fat goes from 28 down to 11",
-        "NO   | It goes from 28 down to 11",
-        "NO   | Saturated fat in steps of 28, 11",
-        "NO   | The plate brings more fat",
-        "NO   | We have 17 grams of saturated fat less, and it is dearer",
-        "YES  | We have 17 grams of saturated fat less, and 3 people",
-        "NO   | Each plate has 9 grams of salt less",
-        "NO   | It costs 90 crowns less",
-        "NO   | At the market ribs are 90 crowns less",
-        "NO   | ",
-    })
-    void a_figure_is_held_against_those_of_the_plate_and_of_the_pot(Mark mark, String answer) {
-        String said = answer == null ? "" : answer;
-        assertEquals(mark, judged("trim:ribs", Point.HOW_MUCH, said).mark(), said);
+    @Test
+    void a_figure_is_held_against_those_of_the_plate_and_of_the_pot() {
+        marks(of("trim:ribs"),
+                "HOW_MUCH | YES | That is 17 grams of saturated fat less on each plate",
+                "HOW_MUCH | NO | That is 170 grams of saturated fat less on each plate",
+                "HOW_MUCH | YES | That is 142 grams of saturated fat less in the whole pot",
+                "HOW_MUCH | NO | That is 142 grams of saturated fat less on each plate",
+                "HOW_MUCH | NO | That is 17 grams of saturated fat less in the whole pot",
+                "HOW_MUCH | YES | Each plate has 1,700 kilojoules less",
+                "HOW_MUCH | NO | Each plate has 17 kilojoules less",
+                "HOW_MUCH | YES | About 400 kilocalories less",
+                "HOW_MUCH | NO | Each plate has 40 kilocalories less",
+                "HOW_MUCH | YES | We cut off 480 g of fat",
+                "HOW_MUCH | YES | We cut off 480 g",
+                "HOW_MUCH | PART | We cut up 2000 g of ribs",
+                "HOW_MUCH | PART | Add 2 cups of water",
+                "HOW_MUCH | NO | Add 2 kg of onions",
+                "HOW_MUCH | YES | That is 60 % less saturated fat",
+                "HOW_MUCH | NO | Each plate has 10 % less saturated fat",
+                "HOW_MUCH | NO | It takes 10 % of the time",
+                "HOW_MUCH | YES | Saturated fat goes from 28 down to 11",
+                "HOW_MUCH | NO | It goes from 28 down to 11",
+                "HOW_MUCH | NO | Saturated fat in steps of 28, 11",
+                "HOW_MUCH | NO | The plate brings more fat",
+                "HOW_MUCH | NO | We have 17 grams of saturated fat less, and it is dearer",
+                "HOW_MUCH | YES | We have 17 grams of saturated fat less, and 3 people",
+                "HOW_MUCH | NO | Each plate has 9 grams of salt less",
+                "HOW_MUCH | NO | It costs 90 crowns less",
+                "HOW_MUCH | NO | At the market ribs are 90 crowns less",
+                "HOW_MUCH | NO | ");
     }
 
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "trim:ribs      | YES  | We trim the ribs",
-        "trim:ribs      | YES  | We trim the meat",
-        "trim:ribs      | PART | We trim it",
-        "trim:ribs      | PART | The ribs hold much fat",
-        "trim:ribs      | NO   | The ribs are on the table",
-        "trim:ribs      | NO   | Hello",
-        "pour-off:ribs  | YES  | We pour the fat of the ribs away",
-        "swap:dripping  | YES  | Rapeseed oil goes in for the dripping",
-        "swap:dripping  | PART | Rapeseed oil is a good fat",
-        "swap:dripping  | NO   | The dripping is on the table",
-        "bulk-out:more-barley | YES  | We add more barley and share it with more people",
-        "bulk-out:more-barley | PART | We add barley",
-    })
-    void the_deed_and_its_food_must_both_be_known(String change, Mark mark, String answer) {
-        assertEquals(mark, judged(change, Point.WHAT, answer).mark(), answer);
+    @Test
+    void the_deed_and_its_food_must_both_be_known() {
+        marks(of("trim:ribs"),
+                "WHAT | YES | We trim the ribs",
+                "WHAT | YES | We trim the meat",
+                "WHAT | PART | We trim it",
+                "WHAT | PART | The ribs hold much fat",
+                "WHAT | NO | The ribs are on the table",
+                "WHAT | NO | Hello");
+        marks(of("pour-off:ribs"),
+                "WHAT | YES | We pour the fat of the ribs away");
+        marks(of("swap:dripping"),
+                "WHAT | YES | Rapeseed oil goes in for the dripping",
+                "WHAT | PART | Rapeseed oil is a good fat",
+                "WHAT | NO | The dripping is on the table");
+        marks(of("bulk-out:more-barley"),
+                "WHAT | YES | We add more barley and share it with more people",
+                "WHAT | PART | We add barley");
     }
 
     @Test
@@ -99,74 +104,69 @@ class MarkTest {
         assertEquals(Mark.PART, judged("trim:ribs", Point.WHAT, "We trim it so that there is less fat " + chat).mark());
     }
 
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "WHY    | YES    | The fat sits on the outside",
-        "WHY    | YES    | Most of its saturated fat sits in the white fat",
-        "WHY    | PART   | That is white fat",
-        "WHY    | PART   | The fat sits on the outside, and fat is poison",
-        "WHY    | NO     | Fat is poison",
-        "WHY    | NO     | It is nice",
-        "WHY    | UNSURE | Because there is less salt then",
-        "NOT    | YES    | The fat inside stays",
-        "NOT    | YES    | It costs the same",
-        "NOT    | NO     | We trim the ribs",
-        "SAFETY | YES    | Take a sharp knife",
-        "SAFETY | YES    | Wash your hands",
-        "SAFETY | NO     | We trim the ribs",
-    })
-    void reason_bounds_and_care_are_found_in_their_words(Point point, Mark mark, String answer) {
-        assertEquals(mark, judged("trim:ribs", point, answer).mark(), answer);
+    @Test
+    void reason_bounds_and_care_are_found_in_their_words() {
+        marks(of("trim:ribs"),
+                "WHY | YES | The fat sits on the outside",
+                "WHY | YES | Most of its saturated fat sits in the white fat",
+                "WHY | PART | That is white fat",
+                "WHY | PART | The fat sits on the outside, and fat is poison",
+                "WHY | NO | Fat is poison",
+                "WHY | NO | It is nice",
+                "WHY | UNSURE | Because there is less salt then",
+                "NOT | YES | The fat inside stays",
+                "NOT | YES | It costs the same",
+                "NOT | NO | We trim the ribs",
+                "SAFETY | YES | Take a sharp knife",
+                "SAFETY | YES | Wash your hands",
+                "SAFETY | NO | We trim the ribs");
     }
 
-    @ParameterizedTest
-    @CsvSource({"14, NO", "15, PART", "24, PART", "25, YES", "120, YES", "121, PART", "180, PART", "181, NO"})
-    void an_explanation_has_twenty_five_to_a_hundred_and_twenty_words(int words, Mark mark) {
-        assertEquals(mark, judged("trim:ribs", Point.LENGTH, "word ".repeat(words)).mark());
+    private static void lengths(Rubric rubric, Map<Integer, Mark> marks) {
+        marks.forEach((words, mark) -> assertEquals(mark, rubric.mark("word ".repeat(words)).of(Point.LENGTH).mark(), words + " words"));
     }
 
-    @ParameterizedTest
-    @CsvSource({"5, NO", "6, PART", "11, PART", "12, YES", "80, YES", "81, PART", "120, PART", "121, NO"})
-    void an_answer_has_twelve_to_eighty_words(int words, Mark mark) {
-        Feedback feedback = Rubric.of(Subject.of(POT, new Asked("oil", "Is it lighter?", "No. All oils hold the same energy.")), RULES).mark("word ".repeat(words));
-        assertEquals(mark, feedback.of(Point.LENGTH).mark());
+    @Test
+    void an_explanation_has_twenty_five_to_a_hundred_and_twenty_words() {
+        lengths(of("trim:ribs"), Map.of(14, Mark.NO, 15, Mark.PART, 24, Mark.PART, 25, Mark.YES, 120, Mark.YES, 121, Mark.PART, 180, Mark.PART, 181, Mark.NO));
     }
 
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "PLAIN   | YES  | We trim the fat off",
-        "PLAIN   | PART | We trim the lipids off",
-        "PLAIN   | NO   | We trim the lipids off. It lowers the intake",
-        "PLAIN   | YES  | We trim it, hence there is less fat",
-        "PLAIN   | PART | We trim it, hence there is less fat, and thus it is lighter",
-        "RESPECT | YES  | We trim the fat off",
-        "RESPECT | PART | You must trim the fat off",
-        "RESPECT | NO   | Only a fool eats the fat",
-        "RESPECT | NO   | You must trim it, you fool",
-    })
-    void the_manner_is_plain_and_kind(Point point, Mark mark, String answer) {
-        assertEquals(mark, judged("trim:ribs", point, answer).mark(), answer);
+    @Test
+    void an_answer_has_twelve_to_eighty_words() {
+        lengths(Rubric.of(Subject.of(POT, new Asked("oil", "Is it lighter?", "No. All oils hold the same energy.")), RULES),
+                Map.of(5, Mark.NO, 6, Mark.PART, 11, Mark.PART, 12, Mark.YES, 80, Mark.YES, 81, Mark.PART, 120, Mark.PART, 121, Mark.NO));
     }
 
-    @ParameterizedTest
-    @CsvSource({"40, YES", "41, PART"})
-    void a_sentence_of_more_than_forty_words_is_not_plain(int words, Mark mark) {
-        assertEquals(mark, judged("trim:ribs", Point.PLAIN, "we" + " cut".repeat(words - 1) + ".").mark());
+    @Test
+    void the_manner_is_plain_and_kind() {
+        marks(of("trim:ribs"),
+                "PLAIN | YES | We trim the fat off",
+                "PLAIN | PART | We trim the lipids off",
+                "PLAIN | NO | We trim the lipids off. It lowers the intake",
+                "PLAIN | YES | We trim it, hence there is less fat",
+                "PLAIN | PART | We trim it, hence there is less fat, and thus it is lighter",
+                "RESPECT | YES | We trim the fat off",
+                "RESPECT | PART | You must trim the fat off",
+                "RESPECT | NO | Only a fool eats the fat",
+                "RESPECT | NO | You must trim it, you fool");
     }
 
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "WHAT | YES | No, oil has about the same energy",
-        "WHAT | NO  | Hello there",
-        "TRUE | YES | No, oil has about the same energy",
-        "TRUE | NO  | You will never have trouble with your heart, this cures it",
-        "WHY  | YES | Spoon for spoon, all oils hold about the same energy",
-        "WHY  | NO  | Hello there",
-        "HOW_MUCH | NONE | 17 grams",
-    })
-    void an_answer_to_a_question_answers_says_why_and_is_true(Point point, Mark mark, String answer) {
+    @Test
+    void a_sentence_of_more_than_forty_words_is_not_plain() {
+        marks(of("trim:ribs"), "PLAIN | YES | we" + " cut".repeat(39) + ".", "PLAIN | PART | we" + " cut".repeat(40) + ".");
+    }
+
+    @Test
+    void an_answer_to_a_question_answers_says_why_and_is_true() {
         Asked asked = new Asked("oil", "Does the oil make it lighter in energy?", "No. Spoon for spoon, all oils hold about the same energy. What changes is the kind of fat.");
-        assertEquals(mark, Rubric.of(Subject.of(POT, asked), RULES).mark(answer).of(point).mark(), answer);
+        marks(Rubric.of(Subject.of(POT, asked), RULES),
+                "WHAT | YES | No, oil has about the same energy",
+                "WHAT | NO | Hello there",
+                "TRUE | YES | No, oil has about the same energy",
+                "TRUE | NO | You will never have trouble with your heart, this cures it",
+                "WHY | YES | Spoon for spoon, all oils hold about the same energy",
+                "WHY | NO | Hello there",
+                "HOW_MUCH | NONE | 17 grams");
     }
 
     @Test
