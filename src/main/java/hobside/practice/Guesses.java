@@ -21,6 +21,8 @@ final class Guesses {
 
     private static final List<Facet> BESIDE = List.of(Facet.ENERGY, Facet.COST, Facet.SALT);
 
+    private static final String NOTHING = "nothing";
+
     private final Lesson lesson;
     private final Label label;
     private final Dice dice;
@@ -112,7 +114,7 @@ final class Guesses {
         double saved = facet.saved(step.told()).typical();
         List<Wrong> all = new ArrayList<>();
         all.add(new Wrong("wrong-way", -saved));
-        all.add(new Wrong("nothing", 0));
+        all.add(new Wrong(NOTHING, 0));
         all.add(new Wrong("twice", 2 * saved));
         all.add(new Wrong("whole-plan", facet.saved(lesson.stand().ledger().whole()).typical()));
         all.add(new Wrong("whole-pot", pot(step.told(), facet)));
@@ -123,6 +125,8 @@ final class Guesses {
         if (facet == Facet.ENERGY) {
             all.add(new Wrong("kilojoules", step.told().saved(Nutrient.ENERC, Basis.SERVE).typical()));
         }
+        // A misunderstanding that comes to nothing here would be told as one, and be "nothing".
+        all.removeIf(each -> each.saved() == 0 && !each.mistake().equals(NOTHING));
         return all;
     }
 

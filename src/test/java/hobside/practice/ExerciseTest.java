@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
+import hobside.Seeds;
 import hobside.dish.Change;
 import hobside.food.Nutrient;
 import hobside.ledger.Basis;
@@ -38,7 +39,7 @@ class ExerciseTest {
     private static final Pattern NUMBER = Pattern.compile("(\\d[\\d,]*(?:\\.\\d+)?)");
 
     static LongStream seeds() {
-        return LongStream.range(0, 300);
+        return LongStream.range(0, Seeds.upTo(300));
     }
 
     private static Exercise drawn(long seed, String code) {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** What comes next, found from the log alone. */
@@ -105,5 +106,100 @@ class ProgressTest {
         long first = next().seed();
         did("swap", true);
         assertTrue(next().seed() != first);
+    }
+
+    @Test
+    void of_what_was_missed_the_earliest_comes_first() {
+        did("swap", false);
+        did("trim", false);
+        did("skim", true);
+        did("drain", true);
+        assertEquals(card("swap"), next().card());
+        did("rinse", true);
+        assertEquals(card("swap"), next().card(), "of two that could come back");
+        did("swap", true);
+        assertEquals(card("trim"), next().card());
+        assertEquals("missed", next().reason());
+    }
+
+    /** A pause of two hours makes a new session; then a miss is simply due. */
+    @Test
+    void after_two_hours_it_is_another_session() {
+        did("trim", false);
+        did("swap", true);
+        did("skim", true);
+        did("drain", true);
+        long last = now;
+        assertEquals("missed", Progress.of(log).next(CARDS, last + 120 * MINUTE - 1).orElseThrow().reason());
+        assertEquals("due", Progress.of(log).next(CARDS, last + 120 * MINUTE).orElseThrow().reason());
+    }
+
+    @Test
+    void what_has_waited_longest_beyond_its_time_comes_first() {
+        did("trim", true);
+        did("swap", true);
+        did("trim", true);
+        now += 10 * DAY;
+        assertEquals(card("swap"), next().card(), "due nine days ago; the other, in the third box, seven days ago");
+    }
+
+    @Test
+    void of_what_was_asked_already_the_lowest_box_is_the_weakest() {
+        List<Card> two = List.of(card("trim"), card("swap"));
+        did("trim", true);
+        did("swap", true);
+        did("trim", true);
+        Progress.Next next = Progress.of(log).next(two, now).orElseThrow();
+        assertEquals(card("swap"), next.card());
+        assertEquals("again", next.reason());
+        did("swap", true);
+        assertEquals(card("trim"), Progress.of(log).next(two, now).orElseThrow().card(), "of one box what was asked longest ago");
+        did("trim", false);
+        next = Progress.of(log).next(two, now).orElseThrow();
+        assertEquals(card("trim"), next.card());
+        assertEquals("weak", next.reason());
+    }
+
+    @Test
+    void something_new_is_of_the_kind_that_was_met_least() {
+        did("trim", true);
+        List<Card> cards = List.of(card("trim"), card("swap"), new Card(Kind.SHOW, "trim"), new Card(Kind.SPOT, "trim"));
+        assertEquals(new Card(Kind.SHOW, "trim"), Progress.of(log).next(cards, now).orElseThrow().card());
+    }
+
+    @Test
+    void the_log_is_counted_by_kind_and_by_topic() {
+        did("trim", true);
+        did("swap", false);
+        did("trim", false);
+        Progress progress = Progress.of(log);
+        assertEquals(3, progress.attempts());
+        assertEquals(4, next().seed());
+        assertEquals(1 / 3.0, progress.of(Kind.GUESS).share(), 1e-12);
+        assertEquals(0, progress.of(Kind.SPOT).share());
+        assertEquals(0.5, progress.topics().get("trim").share(), 1e-12);
+        assertEquals(Set.of("trim", "swap"), progress.topics().keySet());
+        assertEquals(new Boxes.Place(1, now, 3, false), progress.boxes().places().get(card("trim")));
+        assertEquals(0, progress.boxes().box(card("rinse")));
+    }
+
+    @Test
+    void the_first_level_is_the_easiest_and_a_change_of_level_begins_a_new_row() {
+        did("trim", false);
+        did("trim", false);
+        did("trim", false);
+        assertEquals(1, Progress.of(log).of(Kind.GUESS).level());
+        for (int i = 0; i < 5; i++) {
+            did("trim", true);
+        }
+        assertEquals(2, Progress.of(log).of(Kind.GUESS).level(), "the fourth and the fifth are the first two of a new row");
+        assertEquals(2, Progress.of(log).of(Kind.GUESS).row());
+    }
+
+    @Test
+    void a_demonstration_that_was_watched_lies_in_no_box() {
+        log.add(new Attempt(new Attempt.Head("m-0", "ana", now), new Label(new Card(Kind.WATCHED, "trim"), 1, new Label.Origin("pot", 1)), new Attempt.Result(0, "", Map.of(), "")));
+        assertEquals(Map.of(), Progress.of(log).boxes().places());
+        assertEquals(1, Progress.of(log).attempts());
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -21,7 +22,7 @@ class ResultsTest {
     private static final Label EXPLAIN = new Label(new Card(Kind.EXPLAIN, "trim"), 2, new Label.Origin("pot", 7));
 
     static LongStream seeds() {
-        return LongStream.range(0, 200);
+        return LongStream.range(0, Seeds.upTo(200));
     }
 
     private static Attempt attempt(String id, String trainee, long at, double score) {
@@ -98,5 +99,15 @@ class ResultsTest {
         assertEquals(2.5 / 3, ruled.result().score(), 1e-9);
         assertTrue(ruled.result().mistake().isEmpty());
         assertEquals("we trim it", ruled.result().words());
+    }
+
+    @Test
+    void other_lines_are_other_results() {
+        Results one = Results.of(List.of(attempt("m1-1", "ana", 10, 1)));
+        Results other = Results.of(List.of(attempt("m1-1", "ana", 10, 0)));
+        assertFalse(one.equals(other));
+        assertEquals(one, Results.of(List.of(attempt("m1-1", "ana", 10, 1))));
+        assertEquals(one.hashCode(), Results.of(List.of(attempt("m1-1", "ana", 10, 1))).hashCode());
+        assertEquals(List.of("ana", "ben"), Results.of(List.of(attempt("m1-2", "ben", 9, 1), attempt("m1-1", "ana", 10, 1))).trainees());
     }
 }

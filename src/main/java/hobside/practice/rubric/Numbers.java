@@ -79,8 +79,8 @@ final class Numbers {
 
     private Value value(Heard heard, int at) {
         Token token = heard.tokens().get(at);
-        if (end(heard, "unit-gram", at) == at && end(heard, "and-half", at + 1) >= 0) {
-            return new Value(1.5, 0.25, at - 1, false);
+        if (end(heard, "unit-gram", at) == at && andHalf(heard, at + 1, at) >= 0) {
+            return new Value(1, 0.25, at - 1, false);
         }
         if (token.isNumeral()) {
             return numeral(heard, at, token.word());
@@ -126,17 +126,22 @@ final class Numbers {
         int sign = Math.max(word.lastIndexOf('.'), word.lastIndexOf(','));
         String bare = word.replaceAll("[.,]", "");
         bare = bare.substring(0, Math.min(15, bare.length()));
-        if (sign < 0 || word.length() - sign == 4 && !word.startsWith("0")) {
+        if (sign < 0 || isGrouped(word, sign)) {
             return bare.chars().allMatch(digit -> digit >= '0' && digit <= '9') ? Double.parseDouble(bare) : 0;
         }
         String text = word.substring(0, sign).replaceAll("[.,]", "") + "." + word.substring(sign + 1);
         return text.chars().allMatch(digit -> digit == '.' || digit >= '0' && digit <= '9') ? Double.parseDouble(text) : 0;
     }
 
+    /** Whether the last sign stands before three digits of a thousand: in 1,200, not in 0.125. */
+    private static boolean isGrouped(String word, int sign) {
+        return word.length() - sign == 4 && !word.startsWith("0");
+    }
+
     /** Half a step of the last digit that counts: 0.05 for 4.6, 0.5 for 29, 5 for 230. */
     private static double fine(String word, double value) {
         int sign = Math.max(word.lastIndexOf('.'), word.lastIndexOf(','));
-        if (sign >= 0 && word.length() - sign != 4) {
+        if (sign >= 0 && !isGrouped(word, sign)) {
             return 0.5 * Math.pow(10, sign + 1 - word.length());
         }
         double step = 1;
@@ -170,8 +175,14 @@ final class Numbers {
     }
 
     private Value half(Heard heard, Value value) {
-        int end = end(heard, "and-half", value.last() + 1);
-        return end < 0 || !heard.isOneSentence(end, value.last()) ? value : new Value(value.value() + 0.5, 0.25, end, false);
+        int end = andHalf(heard, value.last() + 1, value.last());
+        return end < 0 ? value : new Value(value.value() + 0.5, 0.25, end, false);
+    }
+
+    /** Where "and a half" ends that begins here, in the sentence of the word beside it; -1 when it does not. */
+    private int andHalf(Heard heard, int at, int beside) {
+        int end = end(heard, "and-half", at);
+        return end >= 0 && heard.isOneSentence(end, beside) ? end : -1;
     }
 
     /** A unit and its last word. */
@@ -199,10 +210,10 @@ final class Numbers {
         United unit = next < heard.tokens().size() && heard.isOneSentence(next, at) ? unit(heard, next) : null;
         Hedge hedge = hedge(heard, at, value.last());
         if (unit == null) {
-            int half = value.share() ? -1 : end(heard, "and-half", next);
+            int half = value.share() ? -1 : andHalf(heard, next, at);
             return half >= 0 ? null : new Number(value.value(), value.fine(), at, value.last(), value.share() ? Unit.SHARE : Unit.BARE, hedge);
         }
-        int half = value.share() ? -1 : end(heard, "and-half", unit.last() + 1);
+        int half = value.share() ? -1 : andHalf(heard, unit.last() + 1, at);
         double whole = value.value() + (half >= 0 ? 0.5 : 0);
         double fine = value.share() ? value.value() / 4 : half >= 0 ? 0.25 : value.fine();
         return new Number(whole * unit.factor(), fine * unit.factor(), at, half >= 0 ? half : unit.last(), unit.unit(), hedge);

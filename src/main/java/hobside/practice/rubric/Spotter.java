@@ -1,6 +1,7 @@
 package hobside.practice.rubric;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,19 +33,20 @@ final class Spotter {
      */
     static Spotter of(Concepts concepts, Map<String, List<String>> foods) {
         Spotter spotter = new Spotter(concepts, foods);
-        for (String word : concepts.find("common").orElse("").strip().split("\\s+")) {
-            spotter.lexicon.number(Text.plain(word));
-        }
+        spotter.words("common").forEach(word -> spotter.lexicon.number(Text.plain(word)));
         concepts.keys().stream().filter(key -> !key.startsWith("group.") && !key.startsWith("number.") && !key.equals("common"))
                 .forEach(key -> spotter.phrases.put(key, spotter.phrases(concepts.find(key).orElse(""))));
         for (String table : List.of("number.words", "number.parts")) {
-            for (String pair : concepts.find(table).orElse("").strip().split("\\s+")) {
-                spotter.lexicon.number(pair.split("=")[0]);
-            }
+            spotter.words(table).forEach(pair -> spotter.lexicon.number(pair.split("=")[0]));
         }
         concepts.keys().stream().filter(key -> key.startsWith("group.")).forEach(key -> spotter.slot("@" + key.substring("group.".length())));
         foods.keySet().forEach(gap -> spotter.slot("{" + gap + "}"));
         return spotter;
+    }
+
+    /** The words of a line of the table; none when it has no such line. */
+    private List<String> words(String key) {
+        return concepts.find(key).stream().flatMap(line -> Arrays.stream(line.strip().split("\\s+"))).filter(word -> !word.isEmpty()).toList();
     }
 
     Heard hear(String answer) {
@@ -152,6 +154,6 @@ final class Spotter {
         }
         String first = Text.plain(part.split("[_-]")[0]);
         return !part.startsWith("@") && (first.endsWith("n't")
-                || List.of(concepts.find("group.no").orElse("").strip().split("\\s+")).contains(first));
+                || words("group.no").contains(first));
     }
 }

@@ -61,7 +61,7 @@ public record Remedy(Notion notion, String label, Place place, Role role, Compar
         KEPT, UNKNOWN, LOST
     }
 
-    /** How far it leads away from the dish: 0 its own food, 1 another food, 2 without. */
+    /** How far it leads away from the dish: 1 with a food in its place, 2 without. */
     public int departure() {
         return role.kept() == Kept.LOST ? 2 : 1;
     }

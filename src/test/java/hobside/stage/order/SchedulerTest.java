@@ -50,7 +50,7 @@ class SchedulerTest {
                 assertTrue(found.isProven(), "seed " + seed);
             }
         }
-        assertTrue(impossible > 20 && impossible < 380, "impossible: " + impossible);
+        assertTrue(impossible >= Seeds.upTo(400) / 20 && impossible < Seeds.upTo(400) * 19 / 20, "impossible: " + impossible);
     }
 
     @Test

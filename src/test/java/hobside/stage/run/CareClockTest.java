@@ -8,6 +8,7 @@ import hobside.guide.Cautions;
 import hobside.stage.run.CareClock.Due;
 import hobside.stage.run.CareClock.Kind;
 import hobside.stage.run.Happening.What;
+import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +20,7 @@ class CareClockTest {
 
     private static final long MINUTE = 60_000;
     private static final Cautions CAUTIONS = Bundle.STUDY.published().cautions();
-    private static final CareClock CLOCK = CareClock.of(CAUTIONS, Talks.small());
+    private final CareClock clock = CareClock.of(CAUTIONS, Talks.small());
 
     private final List<Happening> happened = new ArrayList<>();
     private Standing standing = Standing.at(Talks.head(Run.Kind.LIVE), Talks.head(Run.Kind.LIVE).keys());
@@ -32,7 +33,7 @@ class CareClockTest {
     }
 
     private List<Kind> due(long minute) {
-        return CLOCK.due(happened, standing, minute * MINUTE).stream().map(Due::kind).toList();
+        return clock.due(happened, standing, minute * MINUTE).stream().map(Due::kind).toList();
     }
 
     @Test
@@ -46,15 +47,15 @@ class CareClockTest {
     void samples_are_watched_from_the_moment_they_are_out() {
         assertEquals(List.of(), due(500));
         then(10, What.OUT, "");
-        assertEquals(Optional.of(89L), CLOCK.minutesOut(happened, 99 * MINUTE + 59_000));
+        assertEquals(Optional.of(89L), clock.minutesOut(happened, 99 * MINUTE + 59_000));
         assertEquals(List.of(), due(99));
         assertEquals(List.of(Kind.AGEING), due(100));
         assertEquals(List.of(Kind.AGEING), due(129));
         assertEquals(List.of(Kind.THROW_AWAY), due(130));
         assertEquals("Samples have been out for 120 minutes: throw them away. Published: thrown away after 2 hours (United States). Follow your local rule.",
-                CLOCK.due(happened, standing, 130 * MINUTE).get(0).said());
+                clock.due(happened, standing, 130 * MINUTE).get(0).said());
         assertEquals("Samples have been out for 90 minutes; 30 are left. Published: thrown away after 2 hours (United States). Follow your local rule.",
-                CLOCK.due(happened, standing, 100 * MINUTE).get(0).said());
+                clock.due(happened, standing, 100 * MINUTE).get(0).said());
     }
 
     @Test
@@ -80,7 +81,7 @@ class CareClockTest {
         assertEquals(List.of(), due(2));
         then(3, What.ON, "questions:salt/ask");
         assertEquals(List.of(Kind.CORE), due(3));
-        Due core = CLOCK.due(happened, standing, 3 * MINUTE).get(0);
+        Due core = clock.due(happened, standing, 3 * MINUTE).get(0);
         assertEquals("raw-meat", core.caution());
         assertTrue(core.said().startsWith("Before serving, raw meat: is the core hot enough? Published figures differ. The lowest is 62.8 °C"), core.said());
         then(4, What.CARE_ASKED, "raw-meat").then(5, What.ON, "questions:salt/answer");
@@ -96,5 +97,41 @@ class CareClockTest {
         Happening drop = new Happening(2 * MINUTE, What.DROPPED, "", "questions:salt/ask\nquestions:salt/answer");
         standing = standing.after(drop);
         assertEquals(List.of(Kind.CORE), due(2));
+    }
+
+    @Test
+    void it_knows_which_caution_limits_the_samples_and_which_cores_are_unseen() {
+        assertEquals(Optional.of("samples"), clock.samples());
+        assertEquals(Optional.empty(), clock.minutesOut(happened, MINUTE));
+        assertEquals(List.of("raw-meat"), clock.unseen(happened).stream().map(caution -> caution.key()).toList());
+        then(1, What.CARE_DONE, "samples");
+        assertEquals(1, clock.unseen(happened).size(), "another caution was seen to");
+        then(2, What.CARE_DONE, "raw-meat");
+        assertEquals(List.of(), clock.unseen(happened));
+    }
+
+    @Test
+    void the_core_is_still_asked_for_after_the_last_cue_but_not_when_the_talk_is_over() {
+        then(1, What.JUMP, "table/care:samples").then(2, What.ON, "table/care:samples");
+        assertEquals(Optional.empty(), standing.cue());
+        assertEquals(List.of(Kind.CORE), due(3));
+        then(4, What.OVER, "");
+        assertEquals(List.of(), due(5));
+    }
+
+    @Test
+    void a_talk_without_a_table_asks_for_no_core() {
+        Talk whole = Talks.small();
+        Talk talk = new Talk(whole.front(), whole.sections().subList(0, 3));
+        CareClock clock = CareClock.of(CAUTIONS, talk);
+        assertEquals(Optional.empty(), clock.samples());
+        then(1, What.JUMP, "own-1").then(2, What.ON, "own-1");
+        assertEquals(List.of(), clock.due(happened, standing, 3 * MINUTE));
+    }
+
+    @Test
+    void a_clock_set_before_they_were_out_counts_no_minute() {
+        then(10, What.OUT, "");
+        assertEquals(Optional.of(0L), clock.minutesOut(happened, 9 * MINUTE));
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import hobside.stage.run.CatchUp.Answer;
 import hobside.stage.run.CatchUp.Remaining;
 import hobside.stage.run.CatchUp.Wait;
@@ -89,7 +90,7 @@ class CatchUpTest {
     }
 
     private static LongStream seeds() {
-        return LongStream.range(0, 300);
+        return LongStream.range(0, Seeds.upTo(300));
     }
 
     @ParameterizedTest
@@ -198,5 +199,39 @@ class CatchUpTest {
             }
         }
         return now;
+    }
+
+    @Test
+    void seconds_worth_and_waits_are_held_within_bounds() {
+        assertEquals(10_000, may("a", 10_000, 10_000).seconds());
+        assertEquals(0, may("a", 0, 0, new Wait(Wait.NOW, 0)).value());
+        assertThrows(IllegalArgumentException.class, () -> may("a", 10_001, 1));
+        assertThrows(IllegalArgumentException.class, () -> may("a", -1, 1));
+        assertThrows(IllegalArgumentException.class, () -> may("a", 1, 10_001));
+        assertThrows(IllegalArgumentException.class, () -> may("a", 1, -1));
+        assertThrows(IllegalArgumentException.class, () -> new Wait(-2, 1));
+        assertThrows(IllegalArgumentException.class, () -> new Wait(0, -1));
+    }
+
+    @Test
+    void a_thousand_cues_can_be_weighed_and_no_more() {
+        List<Remaining> most = Collections.nCopies(1_000, must("a", 1));
+        assertEquals(1_000, CatchUp.ends(most));
+        assertThrows(IllegalArgumentException.class, () -> CatchUp.ends(Collections.nCopies(1_001, must("a", 1))));
+    }
+
+    /** 60 s of chat, then the pot that is ready in 100 s and takes 20 s to serve, then 30 s: 150 s. */
+    @Test
+    void the_end_counts_the_waits_and_all_that_may_be_dropped() {
+        assertEquals(150, CatchUp.ends(List.of(may("chat", 60, 1), must("serve", 20, new Wait(Wait.NOW, 100)), may("recap", 30, 1))));
+        List<Remaining> wrong = List.of(must("a", 10, new Wait(0, 5)));
+        assertThrows(IllegalArgumentException.class, () -> CatchUp.ends(wrong));
+        assertThrows(IllegalArgumentException.class, () -> CatchUp.gains(wrong));
+    }
+
+    /** Frying takes 60 s, and tasting 10 s can only be kept with it. */
+    @Test
+    void what_cannot_be_kept_without_a_cue_counts_as_its_gain() {
+        assertEquals(Map.of("fry", 70, "taste", 10, "ask", 60), CatchUp.gains(List.of(may("fry", 60, 3), may("taste", 10, 3, new Wait(0, 30)), may("ask", 60, 9))));
     }
 }

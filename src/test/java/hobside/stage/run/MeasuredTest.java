@@ -58,6 +58,12 @@ class MeasuredTest {
         // a cue that came into the talk on the way, and one that went out of it
         "5:on:a 20:on:new 40:on:b 50:on:c,                           a=5000 c=10000",
         "5:on:a 20:on:c,                                             a=5000",
+        // clicked through in less than a quarter of its ten seconds; a quarter is enough
+        "2.4:on:a 5:on:b 15:on:c,                                    b=2600 c=10000",
+        "2.5:on:a 12:on:b,                                           a=2500 b=9500",
+        // over in a pause, after a pause, and done from further on
+        "5:on:a 9:pause 12:over,                                     a=5000",
+        "20:jump:b 25:on:a 40:on:b,                                  b=20000",
         // remarks change nothing
         "20:on:a 25:note 30:stumbled:b 40:on:b,                      a=20000 b=20000",
     })
@@ -106,5 +112,26 @@ class MeasuredTest {
         assertEquals(41, knowing.seconds(hello));
         assertEquals(timing.seconds(talk.cues().get(2)), knowing.seconds(talk.cues().get(2)));
         assertEquals(timing.seconds(talk) - timing.seconds(hello) + 41, knowing.seconds(talk));
+    }
+
+    /** A short cue of two seconds: a second is a look that counts, and one that was left backwards counts from two seconds on. */
+    @ParameterizedTest
+    @CsvSource({"1, 5, 1000", "0.999, 5, 0"})
+    void a_second_is_a_look(double first, double second, long expected) {
+        assertEquals(expected, Measured.of(shortCues(new Happening(Math.round(first * 1_000), What.ON, "a", ""), new Happening(Math.round(second * 1_000), What.ON, "b", "")))
+                .getOrDefault("a", 0L));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"7000, 6000", "6999, 4000"})
+    void two_seconds_are_more_than_a_slip_back(long back, long expected) {
+        Run run = shortCues(new Happening(5_000, What.ON, "a", ""), new Happening(back, What.BACK, "", ""),
+                new Happening(8_000, What.ON, "a", ""), new Happening(12_000, What.ON, "b", ""));
+        assertEquals(expected, Measured.of(run).get("b"));
+    }
+
+    private static Run shortCues(Happening... happened) {
+        List<Run.Planned> plan = List.of(new Run.Planned("a", 2, true, A), new Run.Planned("b", 2, true, "b".hashCode()));
+        return new Run(new Run.Head(Run.Kind.REHEARSAL, "pot", 1, 0, plan), List.of(happened));
     }
 }

@@ -16,6 +16,7 @@ import hobside.talk.Talk;
 import hobside.talk.Timing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
@@ -141,5 +142,59 @@ class RunReportTest {
         assertThrows(IllegalArgumentException.class, () -> Worth.of(cues.get(3), Talk.Part.BENCH));
         assertTrue(Worth.of(cues.get(6), Talk.Part.CHANGE) > Worth.of(cues.get(8), Talk.Part.QUESTIONS));
         assertTrue(Worth.of(cues.get(4), Talk.Part.CHANGE) > Worth.of(cues.get(4), Talk.Part.ASIDE));
+    }
+
+    @Test
+    void a_plan_takes_the_seconds_of_the_stage_where_there_are_some() {
+        Timing timing = Timing.at(Script.Pacing.FIRST);
+        List<Run.Planned> plain = Planning.plan(TALK, timing);
+        List<Run.Planned> staged = Planning.plan(TALK, timing, Map.of("welcome/most", 77));
+        assertEquals(77, staged.get(1).seconds());
+        assertEquals(plain.get(0), staged.get(0));
+        assertEquals(new Run.Planned("welcome/most", 77, false, plain.get(1).wording()), staged.get(1));
+        Run.Head head = Planning.head(Run.Kind.LIVE, "rib-pot", Script.Pacing.FIRST, plain);
+        assertEquals(new Run.Head(Run.Kind.LIVE, "rib-pot", 0, Script.Pacing.FIRST.slot(), plain), head);
+    }
+
+    /** Twelve seconds on the first cue, which is planned for ten: none of it is left, and it is not less than none. */
+    @Test
+    void nothing_is_left_of_a_cue_that_took_too_long_already() {
+        Standing standing = Standing.at(Talks.head(Run.Kind.LIVE), Talks.head(Run.Kind.LIVE).keys());
+        Timing timing = Timing.at(Script.Pacing.FIRST);
+        List<CatchUp.Remaining> rest = Remainder.of(TALK, timing, standing, 500_000);
+        assertEquals(0, rest.get(0).seconds());
+        assertEquals(timing.seconds(TALK.cues().get(1)), rest.get(1).seconds());
+        assertTrue(rest.stream().filter(each -> Cue.isCaution(each.cue())).allMatch(each -> each.must() && each.value() == 0));
+        Standing end = standing.after(new Happening(1, What.JUMP, "table/care:samples", "")).after(new Happening(2, What.ON, "", ""));
+        assertEquals(List.of(), Remainder.of(TALK, timing, end, 3));
+    }
+
+    @Test
+    void a_question_stands_in_the_questions_and_a_cue_of_ones_own_with_the_one_before() {
+        List<Run.Planned> plan = List.of(new Run.Planned("questions:salt/ask", 5, true, 0), new Run.Planned("own-1", 6, true, 0), new Run.Planned("alone", 7, true, 0));
+        List<Row> rows = RunReport.of(new Run(new Run.Head(Run.Kind.LIVE, "pot", 0, 0, plan), List.of())).times().sections();
+        assertEquals(List.of(new Row("questions", 11, 0), new Row("alone", 7, 0)), rows);
+    }
+
+    @Test
+    void a_run_that_broke_off_took_as_long_as_is_known() {
+        Run run = then(12, What.ON, "welcome/hello").then(30, What.NOTE, "", "salt").run(1);
+        assertEquals(30, RunReport.of(run).times().all().taken());
+        assertEquals(0, RunReport.of(run(2)).times().all().taken());
+        assertFalse(RunReport.of(run).finished());
+    }
+
+    @Test
+    void the_words_of_a_cue_have_the_number_of_its_text() {
+        assertEquals(Wording.of("Words of welcome/hello"), Wording.of(TALK.cues().get(0)));
+    }
+
+    @Test
+    void a_cue_belongs_to_the_section_in_which_the_talk_has_it_now() {
+        Talk.Section welcome = TALK.sections().get(0);
+        Talk moved = new Talk(TALK.front(), List.of(new Talk.Section(new Talk.Section.Head(Talk.Part.RECAP, "recap", "At last"), welcome.cues(), welcome.board(), welcome.figures())));
+        Run run = then(12, What.ON, "welcome/hello").run(1);
+        assertEquals(new Row("recap", 20, 12), RunReport.of(run, moved).times().sections().get(0));
+        assertEquals(new Row("welcome", 20, 12), RunReport.of(run).times().sections().get(0));
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import hobside.Seeds;
 import hobside.stage.run.Happening.What;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -11,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.LongStream;
@@ -206,7 +208,7 @@ class StandingTest {
     }
 
     private static LongStream seeds() {
-        return LongStream.range(0, 300);
+        return LongStream.range(0, Seeds.upTo(300));
     }
 
     @ParameterizedTest
@@ -254,5 +256,124 @@ class StandingTest {
         assertEquals((int) ((0xe40c292cL * 0x01000193L) & 0xffffffffL), Wording.of("a"));
         assertEquals(Wording.of("about 12 grams"), Wording.of("about 7 grams"));
         assertFalse(Wording.of("about 12 grams") == Wording.of("about 12 grains"));
+    }
+
+    /** The slot of the made-up head is 30 minutes. */
+    @Test
+    void what_is_left_of_the_slot_runs_below_nothing() {
+        assertEquals(OptionalLong.of(30 * 60_000 - 7_000), standing.slotLeft(7_000));
+        assertEquals(OptionalLong.of(-60_000), standing.slotLeft(31 * 60_000));
+        Run.Head head = Runs.head(Run.Kind.LIVE, "a");
+        Standing open = Standing.at(new Run.Head(head.kind(), head.demo(), head.begunAt(), 0, head.plan()), List.of("a"));
+        assertEquals(OptionalLong.empty(), open.slotLeft(7_000));
+    }
+
+    @Test
+    void the_clock_can_be_set_to_nothing_and_to_a_day_but_not_beyond() {
+        assertEquals(86_400_000, then(1, What.CLOCK, "", "86400000").standing.elapsed(1_000));
+        assertEquals(0, then(2, What.CLOCK, "", "0").standing.elapsed(2_000));
+        assertEquals(0, standing.ignored());
+        assertEquals(1, then(3, What.CLOCK, "", "86400001").standing.ignored());
+        assertEquals(1_000, standing.elapsed(3_000));
+    }
+
+    /** Planned for ten seconds each: one is on "b", "c" is dropped, "d" is to come. */
+    @Test
+    void what_is_to_come_begins_with_the_cue_one_is_on() {
+        then(10, What.ON, "a").then(11, What.DROPPED, "", "c");
+        assertEquals(List.of("b", "d"), standing.toCome());
+        assertEquals(20_000, standing.remaining());
+        assertEquals(KEYS, standing.keys());
+        then(12, What.JUMP, "d").then(13, What.ON, "d");
+        assertEquals(List.of(), standing.toCome());
+        assertEquals(0, standing.remaining());
+    }
+
+    @Test
+    void a_cue_that_was_left_out_can_be_done_later_without_going_back() {
+        then(5, What.JUMP, "c").then(6, What.ON, "b");
+        assertEquals("c", cue());
+        assertEquals(Set.of("b"), standing.said());
+        then(7, What.SKIP, "b").then(8, What.ALREADY, "gone");
+        assertEquals(Set.of("b"), standing.said());
+        assertEquals(2, standing.ignored());
+    }
+
+    @Test
+    void what_was_dropped_or_skipped_cannot_be_said_from_further_on() {
+        then(1, What.SKIP, "a").then(2, What.DROPPED, "", "b").then(3, What.ON, "b").then(4, What.ON, "a");
+        assertEquals(Set.of(), standing.said());
+        assertEquals(2, standing.ignored());
+        assertEquals("c", cue());
+    }
+
+    @Test
+    void a_rehearsal_that_ends_in_a_pause_is_over_and_paused_no_more() {
+        then(5, What.PAUSE, "").then(6, What.PAUSE, "");
+        assertEquals(1, standing.ignored());
+        then(9, What.OVER, "");
+        assertFalse(standing.isPaused());
+        assertTrue(standing.isOver());
+        assertEquals(5_000, standing.elapsed(60_000));
+        assertEquals(0, standing.onCue(60_000));
+    }
+
+    @Test
+    void already_without_a_key_is_about_the_cue_one_is_on() {
+        then(3, What.ALREADY, "");
+        assertEquals("b", cue());
+        assertEquals(Map.of("a", 3_000L), standing.spent());
+        then(4, What.JUMP, "d").then(5, What.ON, "").then(6, What.ALREADY, "");
+        assertEquals(1, standing.ignored(), "after the last cue there is none");
+    }
+
+    @Test
+    void a_new_plan_comes_with_a_talk_written_anew() {
+        then(10, What.ON, "a");
+        List<Run.Planned> longer = List.of(new Run.Planned("a", 20, true, 1), new Run.Planned("b", 40, true, 2));
+        Standing anew = standing.withTalk(List.of("a", "b"), longer);
+        assertEquals(40_000, anew.remaining());
+        assertEquals(20_000, anew.plannedSoFar());
+        assertEquals(-10_000, anew.behind(10_000));
+        assertEquals(OptionalLong.of(30 * 60_000 - 10_000), anew.slotLeft(10_000));
+        assertEquals(0, standing.withTalk(List.of("a", "new"), longer).remaining(), "a cue that nobody planned takes no time of the plan");
+    }
+
+    @Test
+    void a_run_is_over_when_somebody_said_so() {
+        Run run = new Run(Runs.head(Run.Kind.LIVE, "a"), List.of());
+        assertFalse(run.with(new Happening(1, What.ON, "a", "")).isOver());
+        assertTrue(run.with(new Happening(1, What.OVER, "", "")).isOver());
+    }
+
+    @Test
+    void a_text_of_keys_may_hold_empty_lines() {
+        assertEquals(List.of("a", "b"), new Happening(0, What.DROPPED, "", "\na\n\nb\n").keys());
+        assertEquals(List.of(), new Happening(0, What.DROPPED, "", "\n").keys());
+    }
+
+    @Test
+    void back_leads_nowhere_from_the_first_cue_that_is_left() {
+        assertEquals(Optional.empty(), standing.previous());
+        then(1, What.DROPPED, "", "a\nb");
+        assertEquals("c", cue());
+        assertEquals(Optional.empty(), standing.previous());
+    }
+
+    @Test
+    void in_a_talk_without_the_cue_one_is_on_the_next_one_begins_with_what_happened_last() {
+        then(10, What.ON, "a").then(15, What.NOTE, "", "salt");
+        Standing anew = standing.withTalk(List.of("a", "c", "d"));
+        assertEquals("c", anew.cue().orElseThrow());
+        assertEquals(5_000, anew.onCue(20_000));
+    }
+
+    @Test
+    void every_figure_counts_alike_for_the_number_of_a_wording_and_its_neighbours_do_not() {
+        assertEquals(Wording.of("10 g"), Wording.of("29 g"));
+        assertEquals(Wording.of("100 or 9"), Wording.of("7 or 05"));
+        assertFalse(Wording.of("a1b") == Wording.of("ab"));
+        assertFalse(Wording.of("1/2") == Wording.of("12"), "the sign before 0");
+        assertFalse(Wording.of("1:2") == Wording.of("12"), "the sign behind 9");
     }
 }
