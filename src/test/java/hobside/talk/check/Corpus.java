@@ -21,12 +21,16 @@ final class Corpus {
 
     static final Demo RIBS = demo("lighter-rib-pot");
     static final Stand STAND = stand(RIBS);
-    static final TruthCheck CHECK = TruthCheck.of(Facts.of(STAND, Bundle.STUDY.published()));
 
     /** One sentence of a table. */
     record Row(String set, String kind, Place place, String words) {}
 
     private Corpus() {}
+
+    /** A check of the rib pot, made anew each time, so that a fault in the making is seen by each test. */
+    static TruthCheck check() {
+        return TruthCheck.of(Facts.of(STAND, Bundle.STUDY.published()));
+    }
 
     static Demo demo(String name) {
         Path home = Path.of("target", "no-such-kitchen");

@@ -18,11 +18,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What each kind of finding is told with, and where the same words mean something else. */
 class KindsTest {
 
-    private static List<Finding> check(String words, Place place) {
-        return Corpus.CHECK.check(words, place);
+    private final TruthCheck check = Corpus.check();
+
+    private List<Finding> check(String words, Place place) {
+        return check.check(words, place);
     }
 
-    private static Finding only(String words, Place place) {
+    private Finding only(String words, Place place) {
         List<Finding> findings = check(words, place);
         assertEquals(1, findings.size(), findings.toString());
         return findings.get(0);
@@ -136,12 +138,12 @@ class KindsTest {
     @Test
     void each_caution_that_is_taken_out_of_the_talk_is_missed_and_no_other() {
         List<Cue> cues = cues();
-        assertEquals(List.of(), Corpus.CHECK.missing(cues));
+        assertEquals(List.of(), check.missing(cues));
         List<Cue> cautions = cues.stream().filter(cue -> cue.kind() == Cue.Kind.TAKE_CARE).toList();
         assertTrue(cautions.size() > 5);
         for (Cue caution : cautions) {
             List<Cue> others = cues.stream().filter(cue -> cue != caution).collect(Collectors.toList());
-            List<Finding> missing = Corpus.CHECK.missing(others);
+            List<Finding> missing = check.missing(others);
             assertEquals(List.of(caution.words()), missing.stream().map(Finding::better).toList());
             assertEquals(Finding.Kind.CAUTION, missing.get(0).kind());
         }
@@ -153,10 +155,10 @@ class KindsTest {
         List<Cue> reworded = new ArrayList<>();
         cues().forEach(cue -> reworded.add(cue.words().startsWith(hot)
                 ? inOtherWords(cue, "Hot fat is never left alone. If the pan catches fire, heat off, lid on, no water; leave it covered.") : cue));
-        assertEquals(List.of(), Corpus.CHECK.missing(reworded));
+        assertEquals(List.of(), check.missing(reworded));
         List<Cue> emptied = new ArrayList<>();
         cues().forEach(cue -> emptied.add(cue.words().startsWith(hot) ? inOtherWords(cue, "Take care with the pan.") : cue));
-        assertFalse(Corpus.CHECK.missing(emptied).isEmpty());
+        assertFalse(check.missing(emptied).isEmpty());
     }
 
     private static Cue inOtherWords(Cue cue, String words) {
