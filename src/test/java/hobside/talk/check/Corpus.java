@@ -32,6 +32,11 @@ final class Corpus {
         return TruthCheck.of(Facts.of(STAND, Bundle.STUDY.published()));
     }
 
+    /** What kinds of findings a sentence meets with at a place, a blank between them; empty when it passes. */
+    static String kinds(String place, String words) {
+        return String.join(" ", check().check(words, place(place)).stream().map(finding -> finding.kind().name()).toList());
+    }
+
     static Demo demo(String name) {
         Path home = Path.of("target", "no-such-kitchen");
         return Kitchen.at(home).demo("scripts/" + name + ".demo.json", Bundle.STUDY.shelf()).value().orElseThrow();
@@ -55,7 +60,7 @@ final class Corpus {
                 .map(row -> new Row(set, "", place(row.text("place")), filled(row.text("words")))).toList();
     }
 
-    private static Place place(String words) {
+    static Place place(String words) {
         return switch (words) {
             case "whole" -> Place.WHOLE;
             case "welcome" -> Place.WELCOME;
