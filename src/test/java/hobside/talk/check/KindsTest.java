@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.talk.Cue;
+import hobside.talk.Demo;
 import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,6 +160,35 @@ class KindsTest {
         List<Cue> emptied = new ArrayList<>();
         cues().forEach(cue -> emptied.add(cue.words().startsWith(hot) ? inOtherWords(cue, "Take care with the pan.") : cue));
         assertFalse(check.missing(emptied).isEmpty());
+    }
+
+    /** Content words of the caution, four letters or more: those of a cue of one's own count when it has half of them. */
+    @Test
+    void a_cue_of_ones_own_may_say_a_caution_but_not_a_few_words_of_it() {
+        List<Cue> cues = cues();
+        Cue caution = cues.stream().filter(cue -> cue.kind() == Cue.Kind.TAKE_CARE).findFirst().orElseThrow();
+        String[] words = caution.words().split(" ");
+        List<Cue> others = new ArrayList<>(cues);
+        others.remove(caution);
+        others.add(said(String.join(" ", List.of(words).subList(0, words.length * 4 / 5))));
+        assertEquals(List.of(), check.missing(others));
+        others.set(others.size() - 1, said(String.join(" ", List.of(words).subList(0, words.length / 3))));
+        assertEquals(List.of(caution.words()), check.missing(others).stream().map(Finding::better).toList());
+    }
+
+    private static Cue said(String words) {
+        return new Cue("own:1", Cue.Kind.SAY, new Cue.Text(words, words), Cue.Details.SPOKEN);
+    }
+
+    /** In another language the words cannot be held against the English advice, so the key of the cue decides. */
+    @Test
+    void in_another_language_the_key_of_a_caution_is_enough() {
+        Demo spanish = Corpus.RIBS.with(Corpus.RIBS.script().in("es"));
+        TruthCheck inSpanish = TruthCheck.of(Facts.of(Corpus.stand(spanish), Bundle.STUDY.published()));
+        List<Cue> cues = new ArrayList<>();
+        Corpus.sections(spanish).forEach(section -> cues.addAll(section.cues()));
+        assertEquals(List.of(), inSpanish.missing(cues));
+        assertTrue(inSpanish.missing(List.of()).size() > 5);
     }
 
     private static Cue inOtherWords(Cue cue, String words) {

@@ -64,6 +64,8 @@ class NumberCheckTest {
         "recap|NUMBER|It takes 15 grams of saturated fat off each plate.",
         "step 2|''|Later each plate will hold 7 grams of saturated fat.",
         "step 2|NUMBER|Each plate holds 6 grams of saturated fat.",
+        "recap|''|We have saved 24.5 grams of saturated fat a plate so far.",
+        "step 2|NUMBER|We have saved 24.5 grams of saturated fat a plate so far.",
         "step 4|''|We have saved 21 grams of saturated fat a plate so far.",
         "step 4|NUMBER|That saves 21 grams of saturated fat a plate."})
     void a_place_decides_which_figures_can_be_meant(String place, String kinds, String words) {
