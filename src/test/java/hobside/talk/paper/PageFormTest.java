@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.measure.Range;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -201,12 +203,12 @@ class PageFormTest {
         // 50 g is the highest end and as tall as the chart; 30 g are three fifths of it.
         double foot = number(all(page, "line").get(0), "y1");
         Element bar = all(page, "rect").get(0);
-        String middle = String.format(java.util.Locale.ROOT, "%.2f", number(bar, "x") + number(bar, "width") / 2);
-        String low = String.format(java.util.Locale.ROOT, "%.2f", foot - SvgChart.TALL * 0.6);
-        String high = String.format(java.util.Locale.ROOT, "%.2f", foot - SvgChart.TALL);
+        String middle = String.format(Locale.ROOT, "%.2f", number(bar, "x") + number(bar, "width") / 2);
+        String low = String.format(Locale.ROOT, "%.2f", foot - SvgChart.TALL * 0.6);
+        String high = String.format(Locale.ROOT, "%.2f", foot - SvgChart.TALL);
         String path = all(page, "path").get(0).getAttribute("d");
         assertTrue(path.startsWith("M" + middle + " " + low + "V" + high + "M"), path);
-        String left = String.format(java.util.Locale.ROOT, "%.2f", number(bar, "x") + number(bar, "width") / 2 - 7);
+        String left = String.format(Locale.ROOT, "%.2f", number(bar, "x") + number(bar, "width") / 2 - 7);
         assertTrue(path.endsWith("M" + left + " " + low + "h14M" + left + " " + high + "h14"), path);
     }
 
@@ -249,7 +251,7 @@ class PageFormTest {
     @Test
     void many_bars_are_written_smaller_and_their_labels_go_on_in_a_second_line() throws Exception {
         Block.Chart.Point[] points = new Block.Chart.Point[12];
-        java.util.Arrays.fill(points, point("after change ten and eleven", Range.exactly(10), "", "1 cr"));
+        Arrays.fill(points, point("after change ten and eleven", Range.exactly(10), "", "1 cr"));
         Document page = drawn(chart(List.of("cost"), points));
         assertTrue(number(all(page, "svg").get(0), "font-size") < 14);
         List<Element> label = all(page, "text").stream().filter(text -> text.getTextContent().startsWith("after") || text.getTextContent().startsWith("change")).toList();
