@@ -2,6 +2,7 @@ package hobside.talk.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
@@ -89,5 +90,29 @@ class FactsTest {
         Stand spanish = Corpus.stand(Corpus.RIBS.with(Corpus.RIBS.script().in("es")));
         assertFalse(Facts.of(spanish, Bundle.STUDY.published()).isEnglish());
         assertTrue(facts(Corpus.RIBS).isEnglish());
+    }
+
+    @Test
+    void a_place_is_a_step_or_none() {
+        assertThrows(IllegalArgumentException.class, () -> new Place(Place.Kind.STEP, -1));
+        assertThrows(IllegalArgumentException.class, () -> new Place(Place.Kind.RECAP, 0));
+        assertEquals(0, Place.step(0).step());
+    }
+
+    @Test
+    void a_finding_has_a_place_a_reason_a_source_and_better_words() {
+        assertEquals(2, new Finding(Finding.Kind.NUMBER, 2, 2, "", "r", "s", "b").to());
+        assertThrows(IllegalArgumentException.class, () -> new Finding(Finding.Kind.NUMBER, -1, 2, "", "r", "s", "b"));
+        assertThrows(IllegalArgumentException.class, () -> new Finding(Finding.Kind.NUMBER, 2, 1, "", "r", "s", "b"));
+        for (int blank = 0; blank < 3; blank++) {
+            List<String> words = List.of(blank == 0 ? " " : "r", blank == 1 ? " " : "s", blank == 2 ? " " : "b");
+            assertThrows(IllegalArgumentException.class, () -> new Finding(Finding.Kind.NUMBER, 0, 1, "", words.get(0), words.get(1), words.get(2)));
+        }
+    }
+
+    @Test
+    void findings_come_in_the_order_of_the_words() {
+        List<Finding> findings = check(Corpus.RIBS, "It cures the heart and each plate holds 99 grams of saturated fat.", Place.RECAP);
+        assertEquals(List.of(Finding.Kind.PROMISE, Finding.Kind.NUMBER), findings.stream().map(Finding::kind).toList());
     }
 }
