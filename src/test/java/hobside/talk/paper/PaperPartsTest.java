@@ -25,7 +25,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** What stands on the papers of the rib pot for 8, part by part. */
-class DemoPapersTest {
+class PaperPartsTest {
 
     private static final Demo POT = Bundle.demo("ropewalk-rib-pot");
 
