@@ -152,6 +152,21 @@ class PageFormTest {
         return HtmlStyle.of(new Sheet(new Sheet.Front("A pot", "en", Sheet.Look.ONE_PAGE), blocks));
     }
 
+    /** Large sheets carry their title at the head of each printed page; letters beyond plain ones are written by their numbers. */
+    @Test
+    void a_large_sheet_has_its_title_on_every_printed_page() {
+        String style = HtmlStyle.of(new Sheet(new Sheet.Front("Pot 2: Ñandú", "en", Sheet.Look.LARGE), List.of()));
+        assertTrue(style.contains("@top-left { content: \"Pot 2\\3a  \\d1 and\\fa \""), style.substring(style.indexOf("@page")));
+        assertTrue(style.contains("font-size: 14pt"));
+    }
+
+    @Test
+    void a_page_says_in_which_look_it_is_written_and_holds_its_tables() {
+        String page = HtmlSheet.of(sheet(new Block.Table(List.of("Food", "g"), List.of(List.of("peas", "120")), 1)));
+        assertTrue(page.contains("<body class=\"large\">") && page.contains("<table class=\"figures\">"), page.substring(page.indexOf("<body")));
+        assertTrue(HtmlSheet.of(new Sheet(new Sheet.Front("A pot", "en", Sheet.Look.ONE_PAGE), List.of())).contains("<body class=\"one-page\">"));
+    }
+
     private static Document drawn(Block.Chart chart) throws Exception {
         return Papers.page(HtmlSheet.of(sheet(chart)));
     }

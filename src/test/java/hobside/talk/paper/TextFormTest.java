@@ -1,6 +1,7 @@
 package hobside.talk.paper;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.measure.Range;
 import java.util.List;
@@ -113,6 +114,15 @@ class TextFormTest {
                 [ ] peas                                [ ] a much longer thing to buy for the
                                                             pot
                 """, onePage(80, new Block.Checks(List.of("peas", "a much longer thing to buy for the pot"), true)));
+    }
+
+    @Test
+    void tables_boards_and_charts_stand_on_a_sheet_as_wide_as_it_is() {
+        Block.Table table = new Block.Table(List.of("Food", "g"), List.of(List.of("peas", "120")), 1);
+        Block.Board board = new Block.Board(new Block.Board.Head("The board", "Now", "Since"), List.of());
+        Block.Chart chart = new Block.Chart(new Block.Chart.Head("Fat", "t", "range", List.of()), List.of(new Block.Chart.Point("End", Range.exactly(10), new Block.Chart.Figure("10 g", ""), List.of())));
+        List<String> lines = List.of(onePage(50, table, board, chart).split("\n"));
+        assertTrue(lines.containsAll(TextTable.lines(table, 50)) && lines.containsAll(TextTable.board(board, 50)) && lines.containsAll(TextChart.lines(chart, 50)), lines.toString());
     }
 
     @Test
