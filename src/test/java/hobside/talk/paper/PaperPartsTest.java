@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.dish.Change;
+import hobside.dish.CutDown;
 import hobside.dish.LeaveOut;
 import hobside.dish.MorePeople;
 import hobside.dish.Plan;
@@ -219,5 +220,54 @@ class PaperPartsTest {
         assertTrue(care.contains("Use a sharp knife on a board that does not slip, and cut away from your fingers."), care.toString());
         assertTrue(care.stream().noneMatch(line -> line.contains("sample") || line.contains("local")), care.toString());
         assertTrue(care.stream().anyMatch(line -> line.startsWith("Never leave hot fat alone") && line.contains("If the pan catches fire")), care.toString());
+    }
+
+    @Test
+    void the_handout_has_the_energy_and_the_money_of_the_ledger() {
+        Sheet sheet = handout(POT);
+        assertEquals(List.of("energy", "3,761 kJ = 899 kcal", "3,761 kJ = 899 kcal"), ((Block.Table) sheet.blocks().get(1)).rows().get(2));
+        assertEquals(new Block.Paragraph("The food for the pot cost 34.93 cr; now it costs 34.93 cr. So the cost stays the same."), first(sheet, "What it costs"));
+    }
+
+    @Test
+    void a_change_by_amount_is_told_with_its_amount_and_why() {
+        Demo bake = Bundle.demo("lock-keepers-potato-bake");
+        Block.Lines how = (Block.Lines) first(handout(bake.with(Plan.of(new CutDown("cheese", 0.5)))), "How to do it at home");
+        assertEquals(List.of("Measure out 125 g of cheese in place of 250 g. Less of it in the pot means less of its fat on each plate."), how.items());
+    }
+
+    private static Demo crowded() {
+        return pot(new CutDown("pepper", 0.5), new CutDown("garlic", 0.5), new Trim("ribs", Taken.TYPICAL), new PourOff("ribs", Taken.TYPICAL), new CutDown("dripping", 0.5),
+                new CutDown("salt", 0.5), new CutDown("onions", 0.5), new CutDown("carrots", 0.5), new CutDown("cabbage", 0.5), new CutDown("bay", 0.5));
+    }
+
+    /** What did most is kept, in the order told; the rest is in the whole script. */
+    @Test
+    void where_there_are_many_changes_those_that_did_most_are_told_on_one_page() {
+        Sheet sheet = handout(crowded());
+        assertTrue(TextSheet.of(sheet).split("\n").length <= 66, TextSheet.of(sheet));
+        List<String> how = ((Block.Lines) first(sheet, "How to do it at home")).items();
+        assertEquals("There was more: ask for the whole script.", how.get(how.size() - 1));
+        assertTrue(how.size() <= 9, how.toString());
+        int trim = at(how, "Trim the fat off the ribs.");
+        assertTrue(trim >= 0 && at(how, "Pour off the fat of the ribs.") > trim && at(how, "Measure out 1/2 tbsp of dripping") > trim, how.toString());
+    }
+
+    private static int at(List<String> lines, String begins) {
+        for (int i = 0; i < lines.size(); i++) {
+            if (lines.get(i).startsWith(begins)) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    @Test
+    void a_full_page_says_one_sentence_of_each_thing() {
+        Sheet sheet = handout(crowded());
+        assertTrue(under(sheet, "Take care").noneMatch(Block.Lines.class::isInstance), "cautions run on in one paragraph");
+        assertTrue(under(handout(POT), "Take care").anyMatch(Block.Lines.class::isInstance));
+        assertEquals("Trim the fat off the ribs. Most of its saturated fat sits in the white fat on the outside.", ((Block.Lines) first(sheet, "How to do it at home")).items()
+                .stream().filter(line -> line.startsWith("Trim")).findFirst().orElseThrow());
     }
 }
