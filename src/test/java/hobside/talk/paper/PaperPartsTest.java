@@ -270,4 +270,23 @@ class PaperPartsTest {
         assertEquals("Trim the fat off the ribs. Most of its saturated fat sits in the white fat on the outside.", ((Block.Lines) first(sheet, "How to do it at home")).items()
                 .stream().filter(line -> line.startsWith("Trim")).findFirst().orElseThrow());
     }
+
+    @Test
+    void raw_meat_lies_on_a_tray_of_its_own_and_all_else_on_the_other() {
+        List<String> raw = ((Block.Checks) first(bench(POT), "Tray for raw foods, kept apart")).items();
+        List<String> rest = ((Block.Checks) first(bench(POT), "Tray for everything else")).items();
+        assertEquals(List.of("2 kg beef short rib, short ribs on the bone, one or two each"), raw);
+        assertEquals(POT.dish().ingredients().size() - 1, rest.size());
+        assertTrue(rest.contains("3 large onions, sliced") && !rest.containsAll(raw));
+    }
+
+    @Test
+    void a_bench_without_equipment_says_so() {
+        assertEquals(new Block.Paragraph("Nothing this time."), first(bench(POT), "Equipment"));
+    }
+
+    @Test
+    void a_piece_is_kept_back_for_what_the_kitchen_does_earlier() {
+        assertTrue(ahead(pot(new PourOff("ribs", Taken.TYPICAL), new MorePeople(4), new CutDown("salt", 0.5))).contains("Keep a piece back to show it on. Change 3: use less of the salt."));
+    }
 }
