@@ -124,8 +124,8 @@ class PaperPartsTest {
         }
         List<String> all = rows.get(timed.size());
         assertEquals("in all", all.get(0));
-        assertEquals(speaking, seconds(all.get(2)), 5.0 * timed.size());
-        assertEquals(hands, seconds(all.get(3)), 5.0 * timed.size());
+        assertTrue(Math.abs(speaking - seconds(all.get(2))) <= 5L * timed.size(), "speaking: " + speaking);
+        assertTrue(Math.abs(hands - seconds(all.get(3))) <= 5L * timed.size(), "hands: " + hands);
         assertTrue(seconds(all.get(2)) > 120 && seconds(all.get(3)) > 120);
     }
 
