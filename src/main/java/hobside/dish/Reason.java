@@ -1,5 +1,6 @@
 package hobside.dish;
 
+import hobside.food.Nutrient;
 import hobside.food.Substitute;
 import hobside.food.Substitutes;
 import hobside.words.Words;
@@ -14,9 +15,18 @@ public record Reason(String why, String not) {
             case SWAP -> Names.isMore(change, dish) ? usual("more", words) : swapped((Swap) change, dish, book, words);
             case BULK_OUT -> bulked((BulkOut) change, book, words);
             case COOK_ANOTHER_WAY -> usual(Heat.drips(((CookAnotherWay) change).method()) ? "grill" : change.kind().word(), words);
-            case TRIM, SKIN_OFF, DRAIN, RINSE, DILUTE, CUT_DOWN, LEAVE_OUT, ADD, POUR_OFF, SKIM, SMALLER_SERVE, MORE_PEOPLE ->
+            case CUT_DOWN -> usual(isFatFree(change.of(), dish) ? "cut-down-lean" : change.kind().word(), words);
+            case TRIM, SKIN_OFF, DRAIN, RINSE, DILUTE, LEAVE_OUT, ADD, POUR_OFF, SKIM, SMALLER_SERVE, MORE_PEOPLE ->
                     usual(change.kind().word(), words);
         };
+    }
+
+    /** "Fat free" on labels, in grams of fat per 100 g (Regulation (EC) No 1924/2006, Annex, second-hand). */
+    private static final double FAT_FREE = 0.5;
+
+    /** Less salt saves salt and no fat, so it must not be told as less of its fat. A food whose fat is not known is told as a fatty one. */
+    private static boolean isFatFree(String id, Dish dish) {
+        return dish.ingredient(id).filter(row -> row.food().composition().of(Nutrient.FAT).orElse(FAT_FREE + 1) <= FAT_FREE).isPresent();
     }
 
     private static Reason usual(String word, Words words) {

@@ -165,10 +165,4 @@ public final class Facts {
             case WHOLE, RECAP -> stand.ledger().end();
         };
     }
-
-    /** What was compared at a place: the step as told at a step, else start and end. */
-    Comparison moved(Place place) {
-        boolean step = place.kind() == Place.Kind.STEP && place.step() < stand.ledger().steps().size();
-        return step ? stand.ledger().steps().get(place.step()).told() : stand.ledger().whole();
-    }
 }

@@ -89,6 +89,6 @@ final class NumberWords {
         String[] words = small.split(" ");
         String part = words[words.length - 1];
         int of = PARTS.getOrDefault(part.endsWith("s") ? part.substring(0, part.length() - 1) : part, 1);
-        return (words.length == 1 ? 1 : WORDS.getOrDefault(words[0], 1)) / (double) of;
+        return WORDS.getOrDefault(words[0], 1) / (double) of;
     }
 }

@@ -11,23 +11,21 @@ import java.util.function.ToDoubleFunction;
  * <p>Saturated fat, fat and salt in grams, sodium in milligrams, energy in kilocalories or kilojoules, cost in whole coins.
  */
 enum Topic {
-    SATURATED("saturated fat", "grams", Nutrient.FASAT, 1, 0.5),
-    FAT("fat", "grams", Nutrient.FAT, 1, 0.5),
-    SALT("salt", "grams", Nutrient.NA, 0.0025, 0.1),
-    SODIUM("sodium", "milligrams", Nutrient.NA, 1, 10),
-    KILOCALORIES("energy", "kilocalories", Nutrient.ENERC_KCAL, 1, 10),
-    KILOJOULES("energy", "kilojoules", Nutrient.ENERC, 1, 10),
-    COST("cost", "", null, 1, 0.05);
+    SATURATED("saturated fat", Nutrient.FASAT, 1, 0.5),
+    FAT("fat", Nutrient.FAT, 1, 0.5),
+    SALT("salt", Nutrient.NA, 0.0025, 0.1),
+    SODIUM("sodium", Nutrient.NA, 1, 10),
+    KILOCALORIES("energy", Nutrient.ENERC_KCAL, 1, 10),
+    KILOJOULES("energy", Nutrient.ENERC, 1, 10),
+    COST("cost", null, 1, 0.05);
 
     private final String word;
-    private final String unit;
     private final Nutrient nutrient;
     private final double factor;
     private final double finest;
 
-    Topic(String word, String unit, Nutrient nutrient, double factor, double finest) {
+    Topic(String word, Nutrient nutrient, double factor, double finest) {
         this.word = word;
-        this.unit = unit;
         this.nutrient = nutrient;
         this.factor = factor;
         this.finest = finest;
@@ -35,11 +33,6 @@ enum Topic {
 
     String word() {
         return word;
-    }
-
-    /** The unit in words; empty for money, whose coin the price list names. */
-    String unit() {
-        return unit;
     }
 
     /** The finest step it is said in. */

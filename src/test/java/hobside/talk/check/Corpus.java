@@ -21,12 +21,21 @@ final class Corpus {
 
     static final Demo RIBS = demo("lighter-rib-pot");
     static final Stand STAND = stand(RIBS);
-    static final TruthCheck CHECK = TruthCheck.of(Facts.of(STAND, Bundle.STUDY.published()));
 
     /** One sentence of a table. */
     record Row(String set, String kind, Place place, String words) {}
 
     private Corpus() {}
+
+    /** A check of the rib pot, made anew each time, so that a fault in the making is seen by each test. */
+    static TruthCheck check() {
+        return TruthCheck.of(Facts.of(STAND, Bundle.STUDY.published()));
+    }
+
+    /** What kinds of findings a sentence meets with at a place, a blank between them; empty when it passes. */
+    static String kinds(String place, String words) {
+        return String.join(" ", check().check(words, place(place)).stream().map(finding -> finding.kind().name()).toList());
+    }
 
     static Demo demo(String name) {
         Path home = Path.of("target", "no-such-kitchen");
@@ -51,7 +60,7 @@ final class Corpus {
                 .map(row -> new Row(set, "", place(row.text("place")), filled(row.text("words")))).toList();
     }
 
-    private static Place place(String words) {
+    static Place place(String words) {
         return switch (words) {
             case "whole" -> Place.WHOLE;
             case "welcome" -> Place.WELCOME;

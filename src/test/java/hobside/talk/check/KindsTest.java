@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Bundle;
 import hobside.talk.Cue;
+import hobside.talk.Demo;
 import hobside.talk.Talk;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,11 +19,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What each kind of finding is told with, and where the same words mean something else. */
 class KindsTest {
 
-    private static List<Finding> check(String words, Place place) {
-        return Corpus.CHECK.check(words, place);
+    private final TruthCheck check = Corpus.check();
+
+    private List<Finding> check(String words, Place place) {
+        return check.check(words, place);
     }
 
-    private static Finding only(String words, Place place) {
+    private Finding only(String words, Place place) {
         List<Finding> findings = check(words, place);
         assertEquals(1, findings.size(), findings.toString());
         return findings.get(0);
@@ -136,12 +139,12 @@ class KindsTest {
     @Test
     void each_caution_that_is_taken_out_of_the_talk_is_missed_and_no_other() {
         List<Cue> cues = cues();
-        assertEquals(List.of(), Corpus.CHECK.missing(cues));
+        assertEquals(List.of(), check.missing(cues));
         List<Cue> cautions = cues.stream().filter(cue -> cue.kind() == Cue.Kind.TAKE_CARE).toList();
         assertTrue(cautions.size() > 5);
         for (Cue caution : cautions) {
             List<Cue> others = cues.stream().filter(cue -> cue != caution).collect(Collectors.toList());
-            List<Finding> missing = Corpus.CHECK.missing(others);
+            List<Finding> missing = check.missing(others);
             assertEquals(List.of(caution.words()), missing.stream().map(Finding::better).toList());
             assertEquals(Finding.Kind.CAUTION, missing.get(0).kind());
         }
@@ -153,10 +156,39 @@ class KindsTest {
         List<Cue> reworded = new ArrayList<>();
         cues().forEach(cue -> reworded.add(cue.words().startsWith(hot)
                 ? inOtherWords(cue, "Hot fat is never left alone. If the pan catches fire, heat off, lid on, no water; leave it covered.") : cue));
-        assertEquals(List.of(), Corpus.CHECK.missing(reworded));
+        assertEquals(List.of(), check.missing(reworded));
         List<Cue> emptied = new ArrayList<>();
         cues().forEach(cue -> emptied.add(cue.words().startsWith(hot) ? inOtherWords(cue, "Take care with the pan.") : cue));
-        assertFalse(Corpus.CHECK.missing(emptied).isEmpty());
+        assertFalse(check.missing(emptied).isEmpty());
+    }
+
+    /** Content words of the caution, four letters or more: those of a cue of one's own count when it has half of them. */
+    @Test
+    void a_cue_of_ones_own_may_say_a_caution_but_not_a_few_words_of_it() {
+        List<Cue> cues = cues();
+        Cue caution = cues.stream().filter(cue -> cue.kind() == Cue.Kind.TAKE_CARE).findFirst().orElseThrow();
+        String[] words = caution.words().split(" ");
+        List<Cue> others = new ArrayList<>(cues);
+        others.remove(caution);
+        others.add(said(String.join(" ", List.of(words).subList(0, words.length * 4 / 5))));
+        assertEquals(List.of(), check.missing(others));
+        others.set(others.size() - 1, said(String.join(" ", List.of(words).subList(0, words.length / 3))));
+        assertEquals(List.of(caution.words()), check.missing(others).stream().map(Finding::better).toList());
+    }
+
+    private static Cue said(String words) {
+        return new Cue("own:1", Cue.Kind.SAY, new Cue.Text(words, words), Cue.Details.SPOKEN);
+    }
+
+    /** In another language the words cannot be held against the English advice, so the key of the cue decides. */
+    @Test
+    void in_another_language_the_key_of_a_caution_is_enough() {
+        Demo spanish = Corpus.RIBS.with(Corpus.RIBS.script().in("es"));
+        TruthCheck inSpanish = TruthCheck.of(Facts.of(Corpus.stand(spanish), Bundle.STUDY.published()));
+        List<Cue> cues = new ArrayList<>();
+        Corpus.sections(spanish).forEach(section -> cues.addAll(section.cues()));
+        assertEquals(List.of(), inSpanish.missing(cues));
+        assertTrue(inSpanish.missing(List.of()).size() > 5);
     }
 
     private static Cue inOtherWords(Cue cue, String words) {

@@ -77,7 +77,8 @@ class OwnWordsTest {
         Bundle.STUDY.substitutes().swaps().forEach(swap -> said.addAll(List.of(swap.words().why(), swap.words().handling(), swap.words().not())));
         Bundle.STUDY.substitutes().bulk().forEach(bulk -> said.addAll(List.of(bulk.words().why(), bulk.words().not())));
         assertTrue(said.size() > 300, "sentences in the book: " + said.size());
-        said.forEach(words -> Corpus.CHECK.check(words, Place.WHOLE).forEach(finding -> tripped.add(words + " -> " + finding)));
+        TruthCheck check = Corpus.check();
+        said.forEach(words -> check.check(words, Place.WHOLE).forEach(finding -> tripped.add(words + " -> " + finding)));
         assertTrue(tripped.isEmpty(), () -> String.join("\n", tripped));
     }
 }

@@ -1,29 +1,27 @@
 package hobside.talk.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import hobside.Csv;
-import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class TruthCheckTest {
 
-    private static boolean isCaught(Corpus.Row row) {
-        return Corpus.CHECK.check(row.words(), row.place()).stream().anyMatch(finding -> finding.kind().name().equals(row.kind()));
+    private final TruthCheck check = Corpus.check();
+
+    private boolean isCaught(Corpus.Row row) {
+        return check.check(row.words(), row.place()).stream().anyMatch(finding -> finding.kind().name().equals(row.kind()));
     }
 
-    private static List<String> missed(String set) {
+    private List<String> missed(String set) {
         return Corpus.planted(set).stream().filter(row -> !isCaught(row)).map(row -> row.kind() + " " + row.words() + " -> "
-                + Corpus.CHECK.check(row.words(), row.place())).toList();
+                + check.check(row.words(), row.place())).toList();
     }
 
-    private static List<String> falseAlarms(String set) {
-        return Corpus.sound(set).stream().flatMap(row -> Corpus.CHECK.check(row.words(), row.place()).stream()
+    private List<String> falseAlarms(String set) {
+        return Corpus.sound(set).stream().flatMap(row -> check.check(row.words(), row.place()).stream()
                 .map(finding -> row.words() + " -> " + finding)).toList();
     }
 
@@ -54,13 +52,6 @@ class TruthCheckTest {
     void none_of_the_true_sentences_that_were_held_back_trips_it() {
         List<String> alarms = falseAlarms("held");
         assertEquals(List.of(), alarms, () -> alarms.size() + " alarms:\n" + String.join("\n", alarms));
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"water fat ", "never low in fat ", "thirty grams of saturated fat less on each plate, ", "drain all ", "1,000", "a hundred and ", "x"})
-    void words_without_end_are_checked_to_the_end(String again) {
-        String words = again.repeat(60_000 / again.length());
-        assertTimeoutPreemptively(Duration.ofSeconds(20), () -> Corpus.CHECK.check(words, Place.WHOLE));
     }
 
     @Test

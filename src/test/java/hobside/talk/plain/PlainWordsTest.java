@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 
 class PlainWordsTest {
 
-    private static final PlainWords FEW = PlainWords.of(Map.of("utilise", "use", "purchase", "buy", "fry", "cook", "permit", "let",
+    /** Made anew for each test, so that a fault in the making is seen by each. */
+    private final PlainWords few = PlainWords.of(Map.of("utilise", "use", "purchase", "buy", "fry", "cook", "permit", "let",
             "saturated", "full", "saturated fatty acids", "saturated fat", "render down", "melt out", "box", "crate"), Language.ENGLISH);
 
     private static List<HardWord> hard(PlainWords plainWords, String text) {
@@ -41,34 +42,50 @@ class PlainWordsTest {
     @Test
     void a_word_is_found_with_its_usual_endings() {
         assertEquals(List.of("Utilised", "purchases", "utilizing", "fried", "permitted", "boxes"),
-                found(FEW, "Utilised purchases, utilizing fried; permitted boxes."));
+                found(few, "Utilised purchases, utilizing fried; permitted boxes."));
     }
 
     @Test
     void a_word_inside_another_is_not_found() {
-        assertEquals(List.of(), found(FEW, "A boxer and a purchaser re-utilise refrying."));
+        assertEquals(List.of(), found(few, "A boxer and a purchaser re-utilise refrying."));
     }
 
     @Test
     void the_longer_of_two_wins() {
-        assertEquals(List.of(new HardWord("saturated fatty acids", "saturated fat", new Place(0, 7, 28))), hard(FEW, "It has saturated fatty acids."));
-        assertEquals(List.of("Saturated"), found(FEW, "Saturated fats."));
+        assertEquals(List.of(new HardWord("saturated fatty acids", "saturated fat", new Place(0, 7, 28))), hard(few, "It has saturated fatty acids."));
+        assertEquals(List.of("Saturated"), found(few, "Saturated fats."));
     }
 
     @Test
     void the_first_or_the_last_of_several_words_may_take_the_ending() {
-        assertEquals(List.of("rendered down", "rendering down"), found(FEW, "It is rendered down. Keep rendering down."));
+        assertEquals(List.of("rendered down", "rendering down"), found(few, "It is rendered down. Keep rendering down."));
+    }
+
+    @Test
+    void a_word_in_y_or_with_a_hiss_takes_its_own_endings() {
+        PlainWords words = PlainWords.of(Map.of("modify", "change", "relish", "sauce", "employ", "use"), Language.ENGLISH);
+        assertEquals(List.of("modifies", "modified", "modifying", "relishes", "relished", "employs", "employed"),
+                found(words, "It modifies, modified, modifying. She relishes and relished. He employs and employed."));
+        assertEquals(List.of(), found(words, "No relishs, no employies."));
     }
 
     @Test
     void words_on_two_lines_are_still_one_after_another() {
-        assertEquals(List.of("saturated\nfatty acids"), found(FEW, "Less saturated\nfatty acids here."));
+        assertEquals(List.of("saturated\nfatty acids"), found(few, "Less saturated\nfatty acids here."));
     }
 
     @Test
     void spanish_words_are_found_with_their_endings() {
         PlainWords words = PlainWords.of(Map.of("utilizar", "usar", "adicional", "más", "numeroso", "muchos"), Language.SPANISH);
         assertEquals(List.of("utilizamos", "adicionales", "numerosas"), found(words, "Aquí utilizamos adicionales y numerosas cosas."));
+    }
+
+    @Test
+    void each_kind_of_spanish_word_takes_its_own_endings() {
+        PlainWords words = PlainWords.of(Map.of("verter", "echar", "diluir", "aguar", "porción", "plato", "crema", "nata", "cruel", "malo"), Language.SPANISH);
+        assertEquals(List.of("vertemos", "vertido", "diluido", "diluimos", "porciones", "porción", "cremas", "crueles"),
+                found(words, "Aquí vertemos lo vertido, diluido; diluimos porciones; una porción, cremas crueles."));
+        assertEquals(List.of(), found(words, "No porcións, no verteres."));
     }
 
     @Test

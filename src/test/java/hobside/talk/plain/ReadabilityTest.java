@@ -2,6 +2,7 @@ package hobside.talk.plain;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -9,20 +10,31 @@ import org.junit.jupiter.api.Test;
 /** The vectors are reckoned from the published coefficients: Flesch–Kincaid (VA HSR&D), Flesch, McLaughlin 1969, Gunning. */
 class ReadabilityTest {
 
-    private static final Counts CAT = Counts.of(Sentences.of("The cat sat on the mat.").get(0), Language.ENGLISH);
+    private final Counts cat = Counts.of(Sentences.of("The cat sat on the mat.").get(0), Language.ENGLISH);
     private static final Counts HUNDRED = new Counts(100, 5, 150, 10);
 
     @Test
     void the_cat_has_six_words_and_six_syllables() {
-        assertEquals(new Counts(6, 1, 6, 0), CAT);
+        assertEquals(new Counts(6, 1, 6, 0), cat);
+    }
+
+    /** Po-ta-toes and veg-e-ta-ble have three and four; wa-ter has two. */
+    @Test
+    void a_word_of_three_syllables_is_long_and_one_of_two_is_not() {
+        assertEquals(new Counts(3, 1, 9, 2), Counts.of(Sentences.of("Potatoes, water, vegetable.").get(0), Language.ENGLISH));
+    }
+
+    @Test
+    void the_counts_of_two_sentences_are_summed() {
+        assertEquals(new Counts(11, 22, 33, 44), new Counts(1, 2, 3, 4).plus(new Counts(10, 20, 30, 40)));
     }
 
     @Test
     void the_cat_is_graded_below_zero_and_not_cut_off() {
-        assertEquals(-1.45, Readability.FLESCH_KINCAID.of(CAT), 1e-9);
-        assertEquals(116.145, Readability.READING_EASE.of(CAT), 1e-9);
-        assertEquals(2.4, Readability.FOG.of(CAT), 1e-9);
-        assertEquals(3.1291, Readability.SMOG.of(CAT), 1e-9);
+        assertEquals(-1.45, Readability.FLESCH_KINCAID.of(cat), 1e-9);
+        assertEquals(116.145, Readability.READING_EASE.of(cat), 1e-9);
+        assertEquals(2.4, Readability.FOG.of(cat), 1e-9);
+        assertEquals(3.1291, Readability.SMOG.of(cat), 1e-9);
     }
 
     @Test
@@ -62,6 +74,8 @@ class ReadabilityTest {
     @Test
     void nothing_said_has_no_grade() {
         assertEquals(Grades.UNKNOWN, Grades.of(Counts.NOTHING, Language.ENGLISH));
+        assertFalse(Grades.UNKNOWN.isKnown());
+        assertTrue(Grades.of(HUNDRED, Language.ENGLISH).isKnown());
     }
 
     @Test

@@ -38,6 +38,20 @@ class SayabilityTest {
     }
 
     @Test
+    void a_grade_at_the_limit_is_plain_enough() {
+        String words = "The cat sat on the mat.";
+        double grade = Sayability.of(words, RULES).grades().by(Readability.FLESCH_KINCAID).orElseThrow();
+        assertEquals(Report.Verdict.PLAIN, Sayability.of(words, RULES.withLimits(new Rules.Limits(20, grade))).verdict());
+        assertEquals(Report.Verdict.TOO_HARD, Sayability.of(words, RULES.withLimits(new Rules.Limits(20, grade - 0.01))).verdict());
+    }
+
+    @Test
+    void a_limit_of_no_word_at_all_is_refused() {
+        assertThrows(IllegalArgumentException.class, () -> new Rules.Limits(0, 6));
+        assertEquals(1, new Rules.Limits(1, 6).words());
+    }
+
+    @Test
     void a_pace_outside_eighty_to_two_hundred_is_refused() {
         assertThrows(IllegalArgumentException.class, () -> new Pace(79));
         assertThrows(IllegalArgumentException.class, () -> new Pace(201));
@@ -48,10 +62,17 @@ class SayabilityTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
         "It was about 30, now it is about 10.|2", "That is two fifths of it.|1", "It holds 9 and a half grams.|1", "One serve, please.|0",
-        "Add 1 1/2 cups and 20 beans.|2", "About a third and half a spoon.|2", "Between 20 and 30 grams.|2", "No number here.|0"
+        "Add 1 1/2 cups and 20 beans.|2", "About a third and half a spoon.|2", "Between 20 and 30 grams.|2", "No number here.|0",
+        "Add ½ cup and ¼ cup.|2", "In step 3 20 grams go.|2", "Take 2 and the half of it.|2", "Eat two and a plate.|1"
     })
     void numbers_are_counted_as_a_listener_hears_them(String words, int numbers) {
         assertEquals(numbers, Sayability.of(words, RULES).numbers());
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {"Lleva 2 y media tazas.|1", "Son dos tercios.|1", "Lleva dos y tres.|2", "Lleva poca sal.|0"})
+    void spanish_numbers_are_counted_as_a_listener_hears_them(String words, int numbers) {
+        assertEquals(numbers, Sayability.of(words, Rules.of("es", PlainWords.NONE)).numbers());
     }
 
     @Test

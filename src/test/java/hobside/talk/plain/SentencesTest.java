@@ -53,6 +53,50 @@ class SentencesTest {
     }
 
     @Test
+    void a_question_mark_before_points_ends_its_sentence() {
+        assertEquals(List.of("Ready?...", "then pour."), sentences("Ready?... then pour."));
+    }
+
+    @Test
+    void an_empty_line_ends_a_sentence() {
+        assertEquals(List.of("We need salt:", "Stir it."), sentences("We need salt:\n\nStir it."));
+    }
+
+    @Test
+    void a_point_goes_on_before_a_quoted_small_letter() {
+        assertEquals(1, Sentences.of("Add approx. \"half a cup\".").size());
+    }
+
+    @Test
+    void a_bracket_between_word_and_point_ends_the_sentence() {
+        assertEquals(List.of("Is it full (no).", "5 are left."), sentences("Is it full (no). 5 are left."));
+    }
+
+    @Test
+    void signs_and_blanks_at_the_ends_belong_to_no_sentence() {
+        assertEquals(List.of("Stir it."), sentences("Stir it. –"));
+        assertEquals(List.of("Stir it."), sentences("Stir it.  "));
+        assertEquals(List.of("Then stir."), sentences(". Then stir."));
+        assertEquals(List.of("Stir it."), sentences("\n\n\nStir it."));
+    }
+
+    @Test
+    void a_dash_is_part_of_a_word_between_digits_alone() {
+        assertEquals(List.of("1–2", "cups"), words("1–2 cups"));
+        assertEquals(List.of("20", "odd", "no", "5", "Pour", "skim", "Take", "5"), words("20–odd, no–5. Pour–skim. Take 5–"));
+    }
+
+    @Test
+    void long_dash_ellipsis_two_hyphens_and_hard_blanks_part_words() {
+        assertEquals(List.of("Fat", "yes", "fat", "melts", "so", "2", "kg", "5", "g"), words("Fat—yes, fat…melts--so: 2\u00a0kg, 5\u202fg"));
+    }
+
+    @Test
+    void a_fraction_in_one_sign_is_a_word() {
+        assertEquals(List.of("Add", "½", "cup"), words("Add ½ cup."));
+    }
+
+    @Test
     void a_dash_between_words_parts_them_and_counts_as_none() {
         assertEquals(List.of("Fat", "yes", "fat", "melts"), words("Fat – yes, fat — melts."));
     }
@@ -60,6 +104,23 @@ class SentencesTest {
     @Test
     void headings_are_skipped() {
         assertEquals(List.of("Heat the oil.", "Stir."), sentences("# At the hob\n\nHeat the oil.\n\nWhat comes next\n\nStir."));
+    }
+
+    @Test
+    void a_first_line_without_a_mark_above_an_empty_line_is_a_heading_too() {
+        assertEquals(List.of("Heat the oil."), sentences("At the hob\n\nHeat the oil."));
+        assertEquals(List.of("Stir it."), sentences("\n# At the hob\nStir it."));
+    }
+
+    @Test
+    void the_last_line_of_a_paragraph_is_no_heading() {
+        assertEquals(List.of("It is hot.", "Stir well", "Serve it."), sentences("It is hot.\nStir well\n\nServe it."));
+    }
+
+    @Test
+    void what_follows_a_heading_keeps_its_place() {
+        String text = "Good day.\n\nAt the hob\n\nStir.";
+        assertEquals(text.indexOf("Stir"), Sentences.of(text).get(1).at());
     }
 
     @Test

@@ -54,13 +54,18 @@ class SyllablesTest {
 
     /** Counting rules of Flesch: numerals and abbreviations have one syllable. */
     @ParameterizedTest
-    @CsvSource({"20", "1.85", "1/2", "23120", "63.5", "kg", "tbsp", "USDA", "e.g", "kJ", "Dr"})
+    @CsvSource({"20", "1.85", "1/2", "23120", "63.5", "kg", "tbsp", "USDA", "e.g", "kJ", "Dr", "approx", "FASAT", "½"})
     void a_numeral_or_an_abbreviation_is_one_syllable(String word) {
         assertEquals(1, Syllables.of(word, Language.ENGLISH));
     }
 
+    @Test
+    void capitals_of_more_than_five_letters_are_a_word_said_loudly() {
+        assertEquals(2, Syllables.of("BUTTER", Language.ENGLISH));
+    }
+
     @ParameterizedTest
-    @CsvSource({"recipes,3", "sautéed,2", "puréed,2", "businesses,3", "cafés,2", "supplements,3", "cereals,3", "families,3", "rescuing,3", "sacredly,3"})
+    @CsvSource({"recipes,3", "sautéed,2", "puréed,2", "businesses,3", "cafés,2", "supplements,3", "cereals,3", "families,3", "rescuing,3", "filleted,3", "created,3", "sacredly,3"})
     void an_odd_word_keeps_its_count_under_an_ending(String word, int syllables) {
         assertEquals(syllables, Syllables.of(word, Language.ENGLISH));
     }
