@@ -42,7 +42,7 @@ class DelaysTest {
             assertEquals(AllOrders.shortest(problem), best.upper(), "seed " + seed);
             assertEquals(best.upper(), best.lower(), "seed " + seed);
         }
-        assertTrue(nodes > 8 * Seeds.upTo(600), "nodes: " + nodes);
+        assertTrue(nodes > 8L * Seeds.upTo(600), "nodes: " + nodes);
     }
 
     @Test
@@ -81,7 +81,7 @@ class DelaysTest {
             int shortest = searched(problem, 3, Long.MAX_VALUE).upper();
             assertEquals(shortest, searched(problem, 14, Long.MAX_VALUE).upper(), "seed " + seed);
         }
-        assertTrue(nodes > 100 * Seeds.upTo(150), "nodes: " + nodes);
+        assertTrue(nodes > 100L * Seeds.upTo(150), "nodes: " + nodes);
     }
 
     @Test

@@ -192,7 +192,8 @@ class PartsTest {
     @Test
     void the_first_plan_is_always_granted_and_then_so_many_as_were_asked_for() {
         Meter meter = new Meter(Effort.nodes(2));
-        assertTrue(meter.spend() && meter.spend());
+        assertTrue(meter.spend());
+        assertTrue(meter.spend());
         assertFalse(meter.isOver());
         assertFalse(meter.spend());
         assertTrue(meter.isOver());
