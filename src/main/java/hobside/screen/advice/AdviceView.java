@@ -92,7 +92,7 @@ final class AdviceView {
 
     private void next() {
         List<Next> next = advice.answers().next(advice.wanted().rank());
-        frame.put(TOP, 1, "What " + advice.wanted().rank().words() + "; " + limitsTold(advice.limits()), Style.QUIET);
+        frame.put(TOP, 1, Lines.fit("What " + advice.wanted().rank().words() + "; " + limitsTold(advice.limits()), frame.width() - 2), Style.QUIET);
         int end = frame.width() - 1;
         frame.put(TOP + 1, 3, "change", Style.HEADING);
         frame.putRight(TOP + 1, end, "saves a serve      cost   min", Style.HEADING);
@@ -102,7 +102,10 @@ final class AdviceView {
             row(frame.part(new Area(TOP + 2 + i, 0, 1, frame.width())), next.get(first + i), first + i == advice.spot().row());
         }
         if (next.isEmpty()) {
-            frame.put(TOP + 2, 3, "No change is left that helps within these limits. i loosens them.", Style.PLAIN);
+            int row = TOP + 2;
+            for (String line : Lines.wrap("No change is left that helps within these limits. i loosens them.", frame.width() - 5)) {
+                frame.put(row++, 3, line, Style.PLAIN);
+            }
         } else {
             reason(next.get(Math.min(advice.spot().row(), next.size() - 1)), TOP + 3 + rows);
         }
@@ -195,7 +198,7 @@ final class AdviceView {
 
     private void credit() {
         CreditRows credit = advice.answers().credit();
-        frame.put(TOP, 1, "Saturated fat saved a serve, g. Fair share: Shapley value, " + (credit.exact() ? "exact" : "sampled, with its error"), Style.QUIET);
+        frame.put(TOP, 1, Lines.fit("Saturated fat saved a serve, g; fair share: Shapley, " + (credit.exact() ? "exact" : "sampled, with its error"), frame.width() - 2), Style.QUIET);
         int end = frame.width() - 1;
         frame.put(TOP + 1, 3, "change", Style.HEADING);
         frame.putRight(TOP + 1, end, "as told   alone    last   fair share", Style.HEADING);
@@ -220,7 +223,7 @@ final class AdviceView {
 
     private void myths() {
         List<Myth> myths = advice.answers().myths();
-        frame.put(TOP, 1, "What people believe in, and what it does in this dish. Somebody will ask.", Style.QUIET);
+        frame.put(TOP, 1, "What people believe, and what it does in this dish.", Style.QUIET);
         int row = TOP + 2;
         for (int i = Math.min(advice.spot().row(), Math.max(0, myths.size() - 1)); i < myths.size(); i++) {
             frame.put(row++, 1, Lines.fit(myths.get(i).title(), frame.width() - 2), i == advice.spot().row() ? Style.STRONG : Style.HEADING);

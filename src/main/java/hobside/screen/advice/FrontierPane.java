@@ -93,8 +93,10 @@ final class FrontierPane {
     private void chosen() {
         Point point = points.get(Math.min(advice.spot().row(), points.size() - 1));
         Frame below = frame.part(new Area(rows() + 1, 0, frame.height() - rows() - 1, frame.width()));
-        below.put(0, 1, "Point " + (Math.min(advice.spot().row(), points.size() - 1) + 1) + " of " + points.size() + ": " + point.changes()
-                + (point.changes() == 1 ? " change" : " changes") + "; Left and Right walk, Enter takes the plan", Style.STRONG);
+        String where = "Point " + (Math.min(advice.spot().row(), points.size() - 1) + 1) + " of " + points.size() + ": " + point.changes()
+                + (point.changes() == 1 ? " change" : " changes");
+        String keys = "; Left and Right walk, Enter takes the plan";
+        below.put(0, 1, where + (where.length() + keys.length() < below.width() - 1 ? keys : "; Left, Right; Enter takes it"), Style.STRONG);
         List<String> lines = AdviceView.planLines(point.plan(), advice);
         String changes = String.join("  ", lines.subList(0, lines.size() - 1));
         int row = 1;

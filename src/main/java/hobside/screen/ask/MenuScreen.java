@@ -69,7 +69,7 @@ public record MenuScreen(Screen back, Menu menu, int cursor) implements Screen {
 
     @Override
     public void view(Frame frame) {
-        frame.put(0, 1, menu.title(), Style.TITLE);
+        frame.put(0, 1, Lines.fit(menu.title(), frame.width() - 2), Style.TITLE);
         frame.horizontal(1, 0, frame.width() - 1);
         int top = intro(frame);
         int room = frame.height() - ABOUT_ROWS - top - 2;

@@ -78,13 +78,20 @@ public record BoardScreen(Screen back, Bench bench, int told) implements Screen 
         Comparison whole = new Comparison(bench.desk().ledger().start(), now());
         int top = Math.max(2, (frame.height() - 18) / 2);
         frame.put(0, 2, Lines.fit(bench.demo().dish().name(), frame.width() - 4), Style.TITLE);
-        frame.put(top, 2, caption(), Style.STRONG);
+        int row = top;
+        for (String line : Lines.wrap(caption(), frame.width() - 4)) {
+            if (row < top + CAPTION_ROWS) {
+                frame.put(row++, 2, line, Style.STRONG);
+            }
+        }
         saturated(frame, top + 2, whole);
         bar(frame, top + 9, whole);
         rest(frame, top + 11, whole);
         guide(frame, top + 14, whole.after());
         Keys.line(frame, List.of(Action.values()));
     }
+
+    private static final int CAPTION_ROWS = 2;
 
     private String caption() {
         if (told == 0) {

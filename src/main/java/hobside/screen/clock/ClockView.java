@@ -48,8 +48,9 @@ final class ClockView {
     private void title() {
         int slot = clock.order().outlook().slot();
         String time = clock.order().slots().isEmpty() ? "no order" : Verdict.clock(clock.order().seconds()) + (slot == 0 ? "" : " of " + Verdict.clock(slot));
-        frame.put(0, 1, Lines.fit(clock.demo().dish().name(), frame.width() / 2), Style.TITLE);
-        frame.putRight(0, frame.width() - 1, time + " " + Glyphs.MIDDLE_DOT + " " + hall() + measured() + " " + Glyphs.MIDDLE_DOT + " Clock", Style.QUIET);
+        String right = time + " " + Glyphs.MIDDLE_DOT + " " + hall() + measured() + " " + Glyphs.MIDDLE_DOT + " Clock";
+        frame.put(0, 1, Lines.fit(clock.demo().dish().name(), Math.max(1, frame.width() - right.length() - 4)), Style.TITLE);
+        frame.putRight(0, frame.width() - 1, right, Style.QUIET);
         frame.horizontal(1, 0, frame.width() - 1);
     }
 
