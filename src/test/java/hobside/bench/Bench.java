@@ -29,9 +29,10 @@ public final class Bench {
             case "harm" -> HarmBench.main(rest);
             case "live" -> LiveBench.main(rest);
             case "lost" -> LostBench.main(rest);
+            case "stray" -> StrayBench.main(rest);
             case "whatif" -> WhatIfBench.main(rest);
             case "order" -> OrderBench.main(rest);
-            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, late, live, lost, harm, workshop, rubric, whatif, advice or accuracy, found \"" + which + "\"");
+            default -> throw new IllegalArgumentException("expected start, keys, ledger, bring, search, words, talk, order, late, live, lost, stray, harm, workshop, rubric, whatif, advice or accuracy, found \"" + which + "\"");
         }
     }
 }
