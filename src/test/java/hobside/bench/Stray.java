@@ -17,10 +17,12 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Somebody leans on the keyboard: keys at random, pastes and changes of size, over all screens and a kitchen of its own on the disk.
@@ -30,7 +32,7 @@ final class Stray {
 
     /** What opens a screen or a question is pressed more often than what closes one. */
     private static final List<String> KEYS = List.of(("enter enter enter down down up tab left right escape space space backspace a b c d e f g h i j k l m n o p r s t u v w x y z "
-            + "A C L R P E ? 1 2 3 4 5 9 0 ctrl-n ctrl-s ctrl-p ctrl-t ctrl-u f1 end home page-down page-up < > , . - insert delete back-tab").split(" "));
+            + "A C L R P E X X T W ? 1 2 3 4 5 9 0 ctrl-n ctrl-s ctrl-p ctrl-t ctrl-u f1 end home page-down page-up < > , . - insert delete back-tab").split(" "));
 
     /** A person at a keyboard goes back now and then; without it the first long question would take all keys. */
     private static final int BACK_ONE_IN = 25;
@@ -81,7 +83,15 @@ final class Stray {
             StackTraceElement[] trace = fault.getStackTrace();
             trouble.add("round " + round + ": " + fault + (trace.length == 0 ? "" : " at " + trace[0]) + " after " + String.join(" ", told));
         }
-        Kitchen.clear(kitchen);
+        clear(kitchen);
+    }
+
+    private static void clear(Path kitchen) throws IOException {
+        try (Stream<Path> walk = Files.walk(kitchen)) {
+            for (Path each : walk.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(each);
+            }
+        }
     }
 
     private static VirtualStage stage(Kitchen kitchen, String demo, Size size) {
