@@ -81,7 +81,7 @@ class TalkPartsTest {
     void less_of_a_food_without_fat_is_not_told_as_less_fat() {
         Talk salt = talk(RIBS, new CutDown("salt", 0.5));
         assertEquals("First, we use less of the salt. Less of it in the pot means less of it on each plate.", words(salt, "change:cut-down:salt/why"));
-        assertEquals("And what does it not do? The pot holds as much fat as before.", words(salt, "change:cut-down:salt/not"));
+        assertEquals("And what does it not do? The fat in the pot stays nearly as it was.", words(salt, "change:cut-down:salt/not"));
         assertTrue(words(talk(BAKE, new CutDown("cheese", 0.5)), "change:cut-down:cheese/why").endsWith("Less of it in the pot means less of its fat on each plate."));
     }
 
