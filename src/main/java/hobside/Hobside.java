@@ -97,7 +97,7 @@ public final class Hobside {
 
     private static int open(Given given, Kitchen kitchen, Commands.Streams streams) throws IOException {
         if (given.has(Given.WARM_UP)) {
-            return warmUp(given.has(Given.BRIEF) ? List.of(BRIEF_VISIT) : List.of(VISIT, SECOND_VISIT));
+            return warmUp(given);
         }
         Optional<String> refusal = Opening.surroundings(given.options()).refusal();
         if (refusal.isPresent()) {
@@ -202,23 +202,33 @@ public final class Hobside {
         return first instanceof Answer.Opened opened ? bench.opening(opened.missing()) : bench.lookingBack();
     }
 
-    private static int warmUp(List<List<String>> visits) throws IOException {
+    private static int warmUp(Given given) throws IOException {
+        if (given.has(Given.BRIEF) && given.kitchen().isPresent()) {
+            // The first day on a stick, and the next day, when a demo of one's own is there at once; nothing that only a visit like this one needs.
+            Kitchen prepared = Kitchen.chosen(given.kitchen(), around());
+            visit(Kitchen.at(prepared.folder().resolve("new")), BRIEF_VISIT);
+            visit(prepared, BRIEF_VISIT);
+            return Exit.DONE.code();
+        }
         Path folder = Files.createTempDirectory("hobside-warm-up");
-        Kitchen kitchen = Kitchen.at(folder);
-        for (List<String> visit : visits) {
-            Library library = Library.load(kitchen);
-            Study study = Study.of(library);
-            InstantSource clock = SteadyClock.ofThisMachine();
-            DiskWork disk = new DiskWork(kitchen, study, clock);
-            // All that a real start does, so that the archive of classes holds what it needs.
-            Moving.isLocked(kitchen);
-            kitchen.runs().unfinished(clock.millis());
-            Answer first = first(Given.parse(List.of()), kitchen, library, disk);
-            refused(Given.parse(List.of()), first);
-            Opening.rehearse(opening(first, bench(first, study, library.problems())), outside(disk, clock), visit);
+        for (List<String> visit : given.has(Given.BRIEF) ? List.of(BRIEF_VISIT) : List.of(VISIT, SECOND_VISIT)) {
+            visit(Kitchen.at(folder), visit);
         }
         Kitchen.clear(folder);
         return Exit.DONE.code();
+    }
+
+    /** All that a real start does, so that the archive of classes holds what it needs. */
+    private static void visit(Kitchen kitchen, List<String> keys) throws IOException {
+        Library library = Library.load(kitchen);
+        Study study = Study.of(library);
+        InstantSource clock = SteadyClock.ofThisMachine();
+        DiskWork disk = new DiskWork(kitchen, study, clock);
+        Moving.isLocked(kitchen);
+        kitchen.runs().unfinished(clock.millis());
+        Answer first = first(Given.parse(List.of()), kitchen, library, disk);
+        refused(Given.parse(List.of()), first);
+        Opening.rehearse(opening(first, bench(first, study, library.problems())), outside(disk, clock), keys);
     }
 
     private static Outside outside(DiskWork disk, InstantSource clock) {
